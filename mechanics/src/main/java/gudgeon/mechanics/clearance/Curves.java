@@ -6,6 +6,7 @@ package gudgeon.mechanics.clearance;
  *
  * @param thetaDeg the angles sampled
  */
+@SuppressWarnings("ArrayRecordComponent") // plotted at once and thrown away; copying would cost what the plot saves
 public record Curves(
         double[] thetaDeg,
         double[][] boreMm,
