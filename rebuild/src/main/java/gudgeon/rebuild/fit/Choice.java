@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param pistonId the piston, or empty for the book's first
  * @param gasketId the gasket, or empty for the book's first
- * @param teethMoved teeth the cam drive is moved; positive makes every valve event earlier, negative later
+ * @param teethMoved teeth the cam drive is moved; positive makes every valve event later, negative earlier
  * @param valveClearanceMm valve clearance for all valves in place of the book's, in mm
  * @param turned true for the piston turned by half a turn
  * @param changed sizes in place of the book's, by the input's path, in mm or degrees
