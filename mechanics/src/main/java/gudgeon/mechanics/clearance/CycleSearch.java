@@ -1,0 +1,159 @@
+package gudgeon.mechanics.clearance;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the least value of a gap over the cycle and the spans in which it is negative: a rough pass over the cycle that leaves
+ * out angles where a bound already says more, then an exact search around each low point. Reused between gaps.
+ */
+final class CycleSearch {
+    private static final double CYCLE = 720;
+    private static final int STEPS = 180;
+    private static final double STEP = CYCLE / STEPS;
+    /** A low point of the rough pass may lie this much above the least, in mm, and still hide it. */
+    private static final double HIDDEN_MM = 1.5;
+
+    private static final double ANGLE_TOLERANCE = 0.004;
+    /** An exact look that finds less than following did by more than this, in mm, means that the place jumped. */
+    private static final double JUMPED_MM = 1e-4;
+
+    private final double[] value = new double[STEPS];
+    private final double[] bound = new double[STEPS];
+
+    double leastAt;
+
+    /** The least value over the cycle, at {@link #leastAt}. Positive infinity when the gap never exists. */
+    double least(OverCycle gap) {
+        double roughest = roughPass(gap);
+        double best = Double.POSITIVE_INFINITY;
+        leastAt = 0;
+        for (int i = 0; i < STEPS; i++) {
+            double here = value[i];
+            if (here < roughest + HIDDEN_MM
+                    && here < Double.POSITIVE_INFINITY
+                    && here <= value[(i + 1) % STEPS]
+                    && here < orLess(value[(i + STEPS - 1) % STEPS])) {
+                double found = refine(gap, i * STEP);
+                if (found < best - 1e-9) {
+                    best = found;
+                    leastAt = wrap(gap.at);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Lets the first of a run of equal values through, even where all of the cycle is equal. */
+    private static double orLess(double before) {
+        return before + 1e-12;
+    }
+
+    private double roughPass(OverCycle gap) {
+        int lowest = 0;
+        for (int i = 0; i < STEPS; i++) {
+            bound[i] = gap.bound(i * STEP);
+            if (bound[i] < bound[lowest]) {
+                lowest = i;
+            }
+        }
+        double best = gap.rough(lowest * STEP);
+        for (int i = 0; i < STEPS; i++) {
+            if (bound[i] < Math.max(best, 0) + 0.1) {
+                value[i] = gap.rough(i * STEP);
+                best = Math.min(best, value[i]);
+            } else {
+                value[i] = Double.POSITIVE_INFINITY;
+            }
+        }
+        return best;
+    }
+
+    private static double refine(OverCycle gap, double around) {
+        gap.exact(around);
+        gap.following = true;
+        gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
+        gap.following = false;
+        double followed = gap.near(gap.at);
+        double exact = gap.exact(gap.at);
+        if (exact < followed - JUMPED_MM || followed < exact - JUMPED_MM) {
+            exact = gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
+            exact = Math.min(exact, gap.exact(gap.at));
+        }
+        return exact;
+    }
+
+    /** The spans in which the gap is negative. Call right after {@link #least}, with what it found. */
+    List<Span> negativeSpans(OverCycle gap, double least) {
+        List<Span> spans = new ArrayList<>();
+        if (!(least < 0)) {
+            return spans;
+        }
+        for (int i = 0; i < STEPS; i++) {
+            if (bound[i] < 0) {
+                value[i] = gap.exact(i * STEP);
+            } else {
+                value[i] = Double.POSITIVE_INFINITY;
+            }
+        }
+        int start = 0;
+        while (start < STEPS && value[start] < 0) {
+            start++;
+        }
+        if (start == STEPS) {
+            spans.add(new Span(0, CYCLE));
+            return spans;
+        }
+        boolean seen = false;
+        for (int n = 1; n <= STEPS; n++) {
+            int i = (start + n) % STEPS;
+            int j = (i + STEPS - 1) % STEPS;
+            if (value[i] < 0 && !(value[j] < 0)) {
+                double begins = crossing(gap, j * STEP, j * STEP + STEP);
+                int m = i;
+                while (value[(m + 1) % STEPS] < 0) {
+                    m = (m + 1) % STEPS;
+                }
+                double ends = crossing(gap, m * STEP + STEP, m * STEP);
+                seen |= within(leastAt, begins, ends);
+                spans.add(new Span(wrap(begins), wrap(ends)));
+            }
+        }
+        if (!seen) {
+            spans.add(between(gap));
+        }
+        spans.sort((a, b) -> Double.compare(a.fromDeg(), b.fromDeg()));
+        return spans;
+    }
+
+    /** A span so short that it lies between two steps. */
+    private Span between(OverCycle gap) {
+        double from = Math.floor(leastAt / STEP) * STEP;
+        return new Span(wrap(crossing(gap, from, leastAt)), wrap(crossing(gap, from + STEP, leastAt)));
+    }
+
+    private static boolean within(double angle, double from, double to) {
+        double span = wrap(to - from);
+        return wrap(angle - from) <= span + STEP * 1e-3;
+    }
+
+    /** Where the gap turns negative between an angle at which it is not and one at which it is. */
+    private static double crossing(OverCycle gap, double positive, double negative) {
+        double out = positive;
+        double in = negative;
+        while (Math.abs(out - in) > ANGLE_TOLERANCE) {
+            double middle = (out + in) / 2;
+            if (gap.exact(middle) < 0) {
+                in = middle;
+            } else {
+                out = middle;
+            }
+        }
+        return (out + in) / 2;
+    }
+
+    static double wrap(double theta) {
+        double within = theta % CYCLE;
+        return within < 0 ? within + CYCLE : within;
+    }
+}
