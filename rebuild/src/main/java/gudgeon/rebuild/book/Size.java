@@ -1,0 +1,65 @@
+package gudgeon.rebuild.book;
+
+import gudgeon.mechanics.metrology.Quantity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One size of the book.
+ *
+ * @param path its path, such as {@code pistons.pattern.pockets.exhaust.depth}; unique in the book
+ * @param label what a fitter calls it, such as "exhaust pocket depth"
+ * @param unit the unit of the quantity and the readings
+ * @param quantity value and doubts; no doubts where none was stated
+ * @param written as it stands in the file
+ * @param instrument id of the instrument it was measured with, if stated
+ * @param readings the repeat readings, if any
+ * @param note the writer's note, may be empty
+ * @param where where it stands in the file
+ */
+public record Size(
+        String path,
+        String label,
+        Unit unit,
+        Quantity quantity,
+        String written,
+        Optional<String> instrument,
+        List<Double> readings,
+        String note,
+        Where where) {
+    public Size {
+        readings = List.copyOf(readings);
+    }
+
+    /** The best estimate, in the size's unit. */
+    public double value() {
+        return quantity.value();
+    }
+
+    /** Whether anything was said of its doubt; a size without doubt is taken as exact. */
+    public boolean hasDoubt() {
+        return !quantity.doubts().isEmpty();
+    }
+
+    /** The same size with another value and the same doubts. */
+    public Size at(double value) {
+        return new Size(
+                path, label, unit, new Quantity(value, quantity.doubts()), written, instrument, readings, note, where);
+    }
+
+    /** How it was measured and with what, or that no doubt was stated; a sentence. */
+    public String howMeasured() {
+        String how;
+        if (!readings.isEmpty()) {
+            how = "The mean of " + readings.size() + " readings"
+                    + instrument.map(id -> " taken with the " + id).orElse("") + ".";
+        } else if (instrument.isPresent()) {
+            how = "Measured with the " + instrument.get() + ".";
+        } else if (hasDoubt()) {
+            how = "Written in the book as " + written + ".";
+        } else {
+            how = "Written in the book as " + written + " with no doubt stated: taken as exact.";
+        }
+        return note.isEmpty() ? how : how + " " + note;
+    }
+}

@@ -1,0 +1,21 @@
+package gudgeon.rebuild.book;
+
+/** The units that sizes are held in once read. */
+public enum Unit {
+    MM("mm"),
+    DEGREES("°"),
+    CM3("cm³"),
+    /** A plain number, such as a rocker ratio. */
+    NONE("");
+
+    private final String symbol;
+
+    Unit(String symbol) {
+        this.symbol = symbol;
+    }
+
+    /** The unit as a person reads it. */
+    public String symbol() {
+        return symbol;
+    }
+}
