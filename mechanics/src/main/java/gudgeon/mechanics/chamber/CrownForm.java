@@ -2,8 +2,16 @@ package gudgeon.mechanics.chamber;
 
 /** The crown's form on its reference plane, before any pocket is cut. Lengths in mm. */
 public sealed interface CrownForm {
+    /** Height in mm of the surface above the reference plane, at a distance in mm from the bore axis; negative in a dish. */
+    double surfaceMm(double radiusMm);
+
     /** A crown flat on its reference plane. */
-    record Flat() implements CrownForm {}
+    record Flat() implements CrownForm {
+        @Override
+        public double surfaceMm(double radiusMm) {
+            return 0;
+        }
+    }
 
     /**
      * A spherical cap standing on the reference plane, centred on the bore axis.
@@ -14,6 +22,25 @@ public sealed interface CrownForm {
     record Dome(double heightMm, double baseDiameterMm) implements CrownForm {
         public Dome {
             CrownForm.requireCap("dome height", heightMm, baseDiameterMm);
+        }
+
+        /** Radius in mm of the sphere that the cap belongs to: (b^2 + h^2) / 2h, by Pythagoras at the rim. */
+        public double sphereRadiusMm() {
+            return CrownForm.sphereRadius(heightMm, baseDiameterMm / 2);
+        }
+
+        /** Height in mm of the sphere's centre above the reference plane; 0 or less. */
+        public double sphereCentreMm() {
+            return heightMm - sphereRadiusMm();
+        }
+
+        @Override
+        public double surfaceMm(double radiusMm) {
+            if (radiusMm >= baseDiameterMm / 2) {
+                return 0;
+            }
+            double sphere = sphereRadiusMm();
+            return sphereCentreMm() + Math.sqrt(sphere * sphere - radiusMm * radiusMm);
         }
     }
 
@@ -27,6 +54,29 @@ public sealed interface CrownForm {
         public Dish {
             CrownForm.requireCap("dish depth", depthMm, rimDiameterMm);
         }
+
+        /** Radius in mm of the sphere that the cap belongs to: (b^2 + h^2) / 2h, by Pythagoras at the rim. */
+        public double sphereRadiusMm() {
+            return CrownForm.sphereRadius(depthMm, rimDiameterMm / 2);
+        }
+
+        /** Height in mm of the sphere's centre above the reference plane; 0 or more. */
+        public double sphereCentreMm() {
+            return sphereRadiusMm() - depthMm;
+        }
+
+        @Override
+        public double surfaceMm(double radiusMm) {
+            if (radiusMm >= rimDiameterMm / 2) {
+                return 0;
+            }
+            double sphere = sphereRadiusMm();
+            return sphereCentreMm() - Math.sqrt(sphere * sphere - radiusMm * radiusMm);
+        }
+    }
+
+    private static double sphereRadius(double height, double base) {
+        return (base * base + height * height) / (2 * height);
     }
 
     private static void requireCap(String what, double heightMm, double diameterMm) {

@@ -18,6 +18,11 @@ public record Pocket(double diameterMm, double depthMm, double offsetMm, double 
         }
     }
 
+    /** The space that the cutter swept. */
+    PocketSpace space() {
+        return new PocketSpace(this);
+    }
+
     /** The same pocket in a piston turned by half a turn about the bore axis. */
     public Pocket turned() {
         return new Pocket(diameterMm, depthMm, offsetMm, azimuthDeg + 180, tiltDeg);
