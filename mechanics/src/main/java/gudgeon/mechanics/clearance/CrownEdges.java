@@ -7,7 +7,7 @@ package gudgeon.mechanics.clearance;
  */
 final class CrownEdges {
     /** Samples on each curve; the search refines between them. */
-    static final int SAMPLES = 48;
+    static final int SAMPLES = HeadSolid.SAMPLES;
 
     private static final int LAND = 0;
     private static final int DISH_RIM = 1;
@@ -15,8 +15,10 @@ final class CrownEdges {
     private static final int RIDGE_ENTERED = 3;
     private static final int RIDGE_LEFT = 4;
     private static final int FLOOR_IN_FLAT = 5;
-    private static final int FLOOR_IN_DOME = 6;
+    private static final int FLOOR_IN_SPHERE = 6;
     private static final int FLOOR_IN_FLOOR = 7;
+    private static final int WALL_LEAVES_DISH = 8;
+    private static final int LIP_BEYOND_DISH = 9;
 
     private final CrownSolid crown;
     int curves;
@@ -60,8 +62,12 @@ final class CrownEdges {
             if (Math.abs(crown.az[k]) > 1e-9) {
                 add(FLOOR_IN_FLAT, k, 0);
             }
-            if (crown.domed()) {
-                add(FLOOR_IN_DOME, k, 0);
+            if (crown.domed() || crown.dished()) {
+                add(FLOOR_IN_SPHERE, k, 0);
+            }
+            if (crown.dished()) {
+                add(WALL_LEAVES_DISH, k, 0);
+                add(LIP_BEYOND_DISH, k, 0);
             }
             for (int j = 0; j < crown.pockets; j++) {
                 if (j != k) {
@@ -151,7 +157,9 @@ final class CrownEdges {
             case RIDGE_ENTERED -> ridge(k, other[curve], turn, true);
             case RIDGE_LEFT -> ridge(k, other[curve], turn, false);
             case FLOOR_IN_FLAT -> floorInFlat(k, 2 * s - 1);
-            case FLOOR_IN_DOME -> floorInDome(k, turn);
+            case FLOOR_IN_SPHERE -> floorInSphere(k, turn);
+            case WALL_LEAVES_DISH -> beyondDish(k, turn, false);
+            case LIP_BEYOND_DISH -> beyondDish(k, turn, true);
             default -> floorInFloor(k, other[curve], 2 * s - 1);
         };
     }
@@ -223,6 +231,24 @@ final class CrownEdges {
         return height >= 0 && found(k, x + height * crown.ux[k], y + height * crown.uy[k], z + height * crown.uz[k]);
     }
 
+    /** Where the wall of pocket k, having crossed the dish, enters metal again, or comes out of it at the flat. */
+    private boolean beyondDish(int k, double turn, boolean lip) {
+        wallFoot(k, turn);
+        double vx = crown.ux[k];
+        double vy = crown.uy[k];
+        double vz = crown.uz[k];
+        double dz = z - crown.sphereZ;
+        double b = x * vx + y * vy + dz * vz;
+        double d = b * b - (x * x + y * y + dz * dz - crown.sphereRadius * crown.sphereRadius);
+        double out = d > 0 ? -b + Math.sqrt(d) : -1;
+        double flat = -z / vz;
+        double t = lip ? flat : out;
+        x += t * vx;
+        y += t * vy;
+        z += t * vz;
+        return out > 0 && out < flat && x * x + y * y <= crown.landRadius * crown.landRadius && found(k, x, y, z);
+    }
+
     /** Where the wall of pocket k runs into pocket j, or out of it again. */
     private boolean ridge(int k, int j, double turn, boolean entered) {
         wallFoot(k, turn);
@@ -281,7 +307,7 @@ final class CrownEdges {
         return found(k, atX, atY, 0) && onFloor(k) && r >= crown.baseRadius && r <= crown.landRadius;
     }
 
-    private boolean floorInDome(int k, double turn) {
+    private boolean floorInSphere(int k, double turn) {
         double h = crown.fx[k] * crown.ux[k] + crown.fy[k] * crown.uy[k] + (crown.fz[k] - crown.sphereZ) * crown.uz[k];
         double r2 = crown.sphereRadius * crown.sphereRadius - h * h;
         if (r2 <= 0) {
@@ -294,7 +320,7 @@ final class CrownEdges {
                         h * crown.ux[k] + c * crown.ax[k] + s * crown.bx[k],
                         h * crown.uy[k] + c * crown.ay[k] + s * crown.by[k],
                         crown.sphereZ + h * crown.uz[k] + c * crown.az[k])
-                && z >= 0
+                && crown.domed() == z >= 0
                 && onFloor(k);
     }
 

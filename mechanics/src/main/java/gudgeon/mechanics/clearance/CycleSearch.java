@@ -14,6 +14,10 @@ final class CycleSearch {
     /** A low point of the rough pass may lie this much above the least, in mm, and still hide it. */
     private static final double HIDDEN_MM = 1.5;
 
+    private static final int STRIDE = 3;
+    /** The same for a rough pass that looks at every third step only. */
+    private static final double HIDDEN_BETWEEN_STRIDES_MM = 4;
+
     private static final double ANGLE_TOLERANCE = 0.004;
     /** An exact look that finds less than following did by more than this, in mm, means that the place jumped. */
     private static final double JUMPED_MM = 1e-4;
@@ -25,15 +29,11 @@ final class CycleSearch {
 
     /** The least value over the cycle, at {@link #leastAt}. Positive infinity when the gap never exists. */
     double least(OverCycle gap) {
-        double roughest = roughPass(gap);
+        double roughest = roughPass(gap, 0);
         double best = Double.POSITIVE_INFINITY;
         leastAt = 0;
         for (int i = 0; i < STEPS; i++) {
-            double here = value[i];
-            if (here < roughest + HIDDEN_MM
-                    && here < Double.POSITIVE_INFINITY
-                    && here <= value[(i + 1) % STEPS]
-                    && here < orLess(value[(i + STEPS - 1) % STEPS])) {
+            if (low(i, roughest + HIDDEN_MM)) {
                 double found = refine(gap, i * STEP);
                 if (found < best - 1e-9) {
                     best = found;
@@ -44,12 +44,32 @@ final class CycleSearch {
         return best;
     }
 
+    /** The angles of all low points within a reach in mm of the least. */
+    List<Double> lowAngles(OverCycle gap, double reachMm) {
+        double roughest = roughPass(gap, reachMm);
+        List<Double> angles = new ArrayList<>();
+        for (int i = 0; i < STEPS; i++) {
+            if (low(i, roughest + HIDDEN_MM + reachMm)) {
+                refine(gap, i * STEP);
+                angles.add(gap.at);
+            }
+        }
+        return angles;
+    }
+
+    private boolean low(int i, double below) {
+        return value[i] < below
+                && value[i] < Double.POSITIVE_INFINITY
+                && value[i] <= value[(i + 1) % STEPS]
+                && value[i] < orLess(value[(i + STEPS - 1) % STEPS]);
+    }
+
     /** Lets the first of a run of equal values through, even where all of the cycle is equal. */
     private static double orLess(double before) {
         return before + 1e-12;
     }
 
-    private double roughPass(OverCycle gap) {
+    private double roughPass(OverCycle gap, double reach) {
         int lowest = 0;
         for (int i = 0; i < STEPS; i++) {
             bound[i] = gap.bound(i * STEP);
@@ -58,15 +78,27 @@ final class CycleSearch {
             }
         }
         double best = gap.rough(lowest * STEP);
+        for (int i = 0; i < STEPS; i += STRIDE) {
+            best = roughAt(gap, i, best, reach);
+        }
+        // between strides only where a low point can hide
         for (int i = 0; i < STEPS; i++) {
-            if (bound[i] < Math.max(best, 0) + 0.1) {
-                value[i] = gap.rough(i * STEP);
-                best = Math.min(best, value[i]);
-            } else {
-                value[i] = Double.POSITIVE_INFINITY;
+            if (i % STRIDE != 0) {
+                int before = i - i % STRIDE;
+                double beside = Math.min(value[before], value[(before + STRIDE) % STEPS]);
+                if (beside < best + HIDDEN_BETWEEN_STRIDES_MM + reach || lowest / STRIDE == i / STRIDE) {
+                    best = roughAt(gap, i, best, reach);
+                } else {
+                    value[i] = Double.POSITIVE_INFINITY;
+                }
             }
         }
         return best;
+    }
+
+    private double roughAt(OverCycle gap, int i, double best, double reach) {
+        value[i] = bound[i] < Math.max(best, 0) + 0.1 + reach ? gap.rough(i * STEP) : Double.POSITIVE_INFINITY;
+        return Math.min(best, value[i]);
     }
 
     private static double refine(OverCycle gap, double around) {

@@ -5,7 +5,7 @@ package gudgeon.mechanics.clearance;
  * their axes' common perpendicular passes.
  */
 final class GapBetweenValves extends OverCycle {
-    private static final int SAMPLES = 48;
+    private static final int SAMPLES = HeadSolid.SAMPLES;
 
     private final HeadSolid first = new HeadSolid();
     private final HeadSolid second = new HeadSolid();
@@ -69,7 +69,7 @@ final class GapBetweenValves extends OverCycle {
         for (int rim = 0; rim < 4; rim++) {
             around.rim = rim;
             for (int i = 0; i < SAMPLES; i++) {
-                double here = around.value(2 * Math.PI * i / SAMPLES);
+                double here = around.sample(i);
                 sampled[rim * SAMPLES + i] = here;
                 best = Math.min(best, here);
             }
@@ -159,9 +159,18 @@ final class GapBetweenValves extends OverCycle {
         @Override
         double value(double angle) {
             HeadSolid moving = rim < 2 ? first : second;
-            HeadSolid standing = rim < 2 ? second : first;
             moving.rim(angle, rim % 2 * moving.margin);
-            return standing.distance(moving.x, moving.y, moving.z);
+            return toOther(moving);
+        }
+
+        double sample(int i) {
+            HeadSolid moving = rim < 2 ? first : second;
+            moving.rimSample(i, rim % 2 * moving.margin);
+            return toOther(moving);
+        }
+
+        private double toOther(HeadSolid moving) {
+            return (moving == first ? second : first).distance(moving.x, moving.y, moving.z);
         }
     }
 }

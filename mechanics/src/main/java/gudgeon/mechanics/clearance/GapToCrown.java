@@ -1,6 +1,7 @@
 package gudgeon.mechanics.clearance;
 
 import gudgeon.mechanics.crank.Crank;
+import java.util.Arrays;
 
 /**
  * One of the gaps between a valve and the crown over the cycle. The exact least value lies on one of a few curves: the rims of
@@ -8,32 +9,31 @@ import gudgeon.mechanics.crank.Crank;
  * sampled, then refined.
  */
 final class GapToCrown extends OverCycle {
-    /** Which gap. */
-    enum Kind {
-        BORE,
-        VALVE,
-        NEAREST,
-        SIDE
-    }
-
-    private static final int RIM_SAMPLES = CrownEdges.SAMPLES;
+    private static final int RIM_SAMPLES = HeadSolid.SAMPLES;
     private static final int TANGENT = 2;
     private static final int FIRST_EDGE = 3;
+    /** Samples within this of each other, in mm, are one level stretch, which is looked at once. */
+    private static final double LEVEL_MM = 1e-9;
+
     private static final double PARAMETER_TOLERANCE = 1e-6;
 
     private final CrownSolid crown;
     private final CrownEdges edges;
     private final HeadSolid head = new HeadSolid();
     private final AlongCurve along = new AlongCurve();
-    private final double[] rimCos = new double[RIM_SAMPLES];
-    private final double[] rimSin = new double[RIM_SAMPLES];
     private double[] sampled = {};
     private Valve valve;
     private Crank crank;
-    private Kind kind = Kind.BORE;
+    private CrownGap kind = CrownGap.BORE;
     /** The pocket whose axis passes nearest to the head in this pose. */
     private int own;
 
+    /** The low points found last. */
+    int lows;
+
+    int[] lowCurve = new int[16];
+    double[] lowAt = new double[16];
+    double[] lowValue = new double[16];
     private double planeZ;
     private int bestCurve;
     private double bestAt;
@@ -47,10 +47,6 @@ final class GapToCrown extends OverCycle {
         this.edges = edges;
         this.valve = valve;
         this.crank = crank;
-        for (int i = 0; i < RIM_SAMPLES; i++) {
-            rimCos[i] = Math.cos(2 * Math.PI * i / RIM_SAMPLES);
-            rimSin[i] = Math.sin(2 * Math.PI * i / RIM_SAMPLES);
-        }
     }
 
     void set(Valve newValve, Crank newCrank, double gasketMm) {
@@ -63,7 +59,7 @@ final class GapToCrown extends OverCycle {
         }
     }
 
-    GapToCrown of(Kind wanted) {
+    GapToCrown of(CrownGap wanted) {
         kind = wanted;
         return this;
     }
@@ -75,14 +71,17 @@ final class GapToCrown extends OverCycle {
     @Override
     double bound(double theta) {
         double lowest = head.lowest(lift(theta)) - crank.crownHeightMm(theta) - crown.highest;
+        if (kind != CrownGap.SIDE) {
+            return lowest;
+        }
         // a rim that is not below the highest metal is down in no pocket
-        return kind == Kind.SIDE ? lowest < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY : lowest;
+        return lowest < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
     }
 
     private void pose(double theta) {
         planeZ = crank.crownHeightMm(theta);
         head.place(lift(theta), planeZ);
-        if (kind == Kind.SIDE) {
+        if (kind == CrownGap.SIDE) {
             own = -1;
             double nearest = Double.POSITIVE_INFINITY;
             for (int k = 0; k < crown.pockets; k++) {
@@ -105,15 +104,42 @@ final class GapToCrown extends OverCycle {
     double exact(double theta) {
         pose(theta);
         double best = sampleAll();
+        lows = 0;
+        refine(best, 0);
         double found = Double.POSITIVE_INFINITY;
-        int foundCurve = bestCurve;
-        double foundAt = bestAt;
+        for (int i = 0; i < lows; i++) {
+            if (lowValue[i] < found) {
+                found = lowValue[i];
+                bestCurve = lowCurve[i];
+                bestAt = lowAt[i];
+            }
+        }
+        return settle();
+    }
+
+    /** Collects the low points at an angle that lie within a reach of the least. */
+    void collectLows(double theta, double reach) {
+        pose(theta);
+        double best = sampleAll();
+        lows = 0;
+        refine(best, reach);
+    }
+
+    /** Makes {@link #near} follow a low point. */
+    void follow(int curve, double at) {
+        bestCurve = curve;
+        bestAt = at;
+    }
+
+    /** Refines each sampled low point that may hide a value within reach of the best sample. */
+    private void refine(double best, double reach) {
+        int roughCurve = bestCurve;
+        int roughSample = (int) Math.round(bestAt * RIM_SAMPLES);
         for (int curve = 0; curve < FIRST_EDGE + edges.curves; curve++) {
             if (curve == TANGENT) {
                 double here = tangent();
-                if (here < found) {
-                    found = here;
-                    foundCurve = curve;
+                if (here <= best + reach) {
+                    keepLow(curve, 0, here);
                 }
                 continue;
             }
@@ -122,26 +148,27 @@ final class GapToCrown extends OverCycle {
             int first = curve * RIM_SAMPLES;
             for (int i = 0; i < RIM_SAMPLES; i++) {
                 double here = sampled[first + i];
-                if (here < best + hidden
-                        && here <= sampled[first + (i + 1) % RIM_SAMPLES]
-                        && here <= sampled[first + (i + RIM_SAMPLES - 1) % RIM_SAMPLES]) {
+                boolean low = here <= sampled[first + (i + 1) % RIM_SAMPLES]
+                        && here < sampled[first + (i + RIM_SAMPLES - 1) % RIM_SAMPLES] - LEVEL_MM;
+                boolean lowest = curve == roughCurve && i == roughSample;
+                if (here < best + hidden + reach && (low || lowest)) {
                     double least = along.from(curve, (i - 1.0) / RIM_SAMPLES, (i + 1.0) / RIM_SAMPLES);
-                    if (here < least) {
-                        least = here;
-                        along.at = i / (double) RIM_SAMPLES;
-                    }
-                    if (least < found) {
-                        found = least;
-                        foundCurve = curve;
-                        foundAt = along.at;
-                        best = Math.min(best, least);
-                    }
+                    boolean sampleWins = here < least;
+                    keepLow(curve, sampleWins ? i / (double) RIM_SAMPLES : along.at, Math.min(here, least));
                 }
             }
         }
-        bestCurve = foundCurve;
-        bestAt = foundAt;
-        return settle();
+    }
+
+    private void keepLow(int curve, double at, double least) {
+        if (lows == lowCurve.length) {
+            lowCurve = Arrays.copyOf(lowCurve, 2 * lows);
+            lowAt = Arrays.copyOf(lowAt, 2 * lows);
+            lowValue = Arrays.copyOf(lowValue, 2 * lows);
+        }
+        lowCurve[lows] = curve;
+        lowAt[lows] = at;
+        lowValue[lows++] = least;
     }
 
     @Override
@@ -178,7 +205,8 @@ final class GapToCrown extends OverCycle {
                 }
                 continue;
             }
-            boolean used = curve < TANGENT || kind != Kind.SIDE || edges.lipOf(curve - FIRST_EDGE) == own;
+            boolean ownLip = curve > TANGENT && own >= 0 && edges.lipOf(curve - FIRST_EDGE) == own;
+            boolean used = curve < TANGENT || kind != CrownGap.SIDE || ownLip;
             for (int i = 0; i < RIM_SAMPLES; i++) {
                 double here = used ? sample(curve, i) : Double.POSITIVE_INFINITY;
                 sampled[curve * RIM_SAMPLES + i] = here;
@@ -194,7 +222,7 @@ final class GapToCrown extends OverCycle {
 
     private double sample(int curve, int i) {
         if (curve < TANGENT) {
-            head.rim(head.radius * rimCos[i], head.radius * rimSin[i], curve * head.margin);
+            head.rimSample(i, curve * head.margin);
             return ofRimPoint();
         }
         return edges.sample(curve - FIRST_EDGE, i) ? ofEdgePoint() : Double.POSITIVE_INFINITY;
@@ -276,14 +304,14 @@ final class GapToCrown extends OverCycle {
 
     /** The gap at the point of the dome that faces the head. */
     private double tangent() {
-        if (!crown.domed() || kind == Kind.SIDE) {
+        if (!crown.domed() || kind == CrownGap.SIDE) {
             return Double.POSITIVE_INFINITY;
         }
         double nx = head.ux;
         double ny = head.uy;
         double nz = head.uz;
         double distance = 0;
-        if (kind == Kind.NEAREST) {
+        if (kind == CrownGap.NEAREST) {
             head.nearest(0, 0, crown.sphereZ);
             double dz = head.z - crown.sphereZ;
             distance = Math.sqrt(head.x * head.x + head.y * head.y + dz * dz);

@@ -5,7 +5,7 @@ package gudgeon.mechanics.clearance;
  * still above the deck is measured to the bore's upper edge.
  */
 final class GapToWall extends OverCycle {
-    private static final int SAMPLES = 64;
+    private static final int SAMPLES = HeadSolid.SAMPLES;
 
     private final HeadSolid head = new HeadSolid();
     private final Around around = new Around();
@@ -61,7 +61,8 @@ final class GapToWall extends OverCycle {
         for (int rim = 0; rim < 2; rim++) {
             around.above = rim * head.margin;
             for (int i = 0; i < SAMPLES; i++) {
-                double here = around.value(2 * Math.PI * i / SAMPLES);
+                head.rimSample(i, around.above);
+                double here = ofRimPoint();
                 if (here < best) {
                     best = here;
                     bestRim = rim;
@@ -86,17 +87,21 @@ final class GapToWall extends OverCycle {
         return new Place(atX, atY, atZ);
     }
 
+    private double ofRimPoint() {
+        double inward = boreRadius - Math.sqrt(head.x * head.x + head.y * head.y);
+        if (inward < 0) {
+            return head.z < 0 ? Math.max(inward, head.z) : head.z;
+        }
+        return head.z <= 0 ? inward : Math.sqrt(inward * inward + head.z * head.z);
+    }
+
     private final class Around extends Minimiser {
         private double above;
 
         @Override
         double value(double angle) {
             head.rim(angle, above);
-            double inward = boreRadius - Math.sqrt(head.x * head.x + head.y * head.y);
-            if (inward < 0) {
-                return head.z < 0 ? Math.max(inward, head.z) : head.z;
-            }
-            return head.z <= 0 ? inward : Math.sqrt(inward * inward + head.z * head.z);
+            return ofRimPoint();
         }
     }
 }

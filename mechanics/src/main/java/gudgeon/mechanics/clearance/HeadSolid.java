@@ -5,6 +5,19 @@ package gudgeon.mechanics.clearance;
  * the centre is given. Reused between poses.
  */
 final class HeadSolid {
+    /** Evenly spaced points on a rim. */
+    static final int SAMPLES = 48;
+
+    private static final double[] COS = new double[SAMPLES];
+    private static final double[] SIN = new double[SAMPLES];
+
+    static {
+        for (int i = 0; i < SAMPLES; i++) {
+            COS[i] = Math.cos(2 * Math.PI * i / SAMPLES);
+            SIN[i] = Math.sin(2 * Math.PI * i / SAMPLES);
+        }
+    }
+
     double radius;
     double margin;
     double tiltCos;
@@ -73,15 +86,20 @@ final class HeadSolid {
 
     /** Sets {@link #x}, {@link #y}, {@link #z} to a point of the rim, at a height above the face along the stem. */
     void rim(double angle, double above) {
-        double c = radius * Math.cos(angle);
-        double s = radius * Math.sin(angle);
-        rim(c, s, above);
+        rim(Math.cos(angle), Math.sin(angle), above);
     }
 
-    void rim(double alongA, double alongB, double above) {
-        x = cx + alongA * ax + alongB * bx + above * ux;
-        y = cy + alongA * ay + alongB * by + above * uy;
-        z = cz + alongA * az + above * uz;
+    /** The same for one of the evenly spaced points. */
+    void rimSample(int i, double above) {
+        rim(COS[i], SIN[i], above);
+    }
+
+    private void rim(double cos, double sin, double above) {
+        double c = radius * cos;
+        double s = radius * sin;
+        x = cx + c * ax + s * bx + above * ux;
+        y = cy + c * ay + s * by + above * uy;
+        z = cz + c * az + above * uz;
     }
 
     /** Height of a point above the face, along the stem. */

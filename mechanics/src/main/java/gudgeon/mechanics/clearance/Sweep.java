@@ -1,6 +1,5 @@
 package gudgeon.mechanics.clearance;
 
-import gudgeon.mechanics.clearance.GapToCrown.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,9 +28,9 @@ public final class Sweep {
         for (int v = 0; v < topEnd.valves().size(); v++) {
             GapToCrown gap = toCrown.get(v);
             valves.add(new ValveGaps(
-                    find(gap.of(Kind.BORE)),
-                    find(gap.of(Kind.VALVE)),
-                    find(gap.of(Kind.NEAREST)),
+                    find(gap.of(CrownGap.BORE)),
+                    find(gap.of(CrownGap.VALVE)),
+                    find(gap.of(CrownGap.NEAREST)),
                     sideGap(gap),
                     find(toWall.get(v))));
         }
@@ -54,7 +53,7 @@ public final class Sweep {
      */
     public double leastBoreGapMm(TopEnd topEnd, int valve) {
         set(topEnd);
-        return search.least(toCrown.get(valve).of(Kind.BORE));
+        return search.least(toCrown.get(valve).of(CrownGap.BORE));
     }
 
     /**
@@ -95,10 +94,10 @@ public final class Sweep {
             for (int v = 0; v < valves; v++) {
                 GapToCrown gap = toCrown.get(v);
                 curves.liftMm()[v][n] = gap.lift(theta);
-                curves.boreMm()[v][n] = finite(gap.of(Kind.BORE).exact(theta));
-                curves.valveMm()[v][n] = finite(gap.of(Kind.VALVE).exact(theta));
-                curves.nearestMm()[v][n] = finite(gap.of(Kind.NEAREST).exact(theta));
-                curves.sideMm()[v][n] = finite(gap.of(Kind.SIDE).exact(theta));
+                curves.boreMm()[v][n] = finite(gap.of(CrownGap.BORE).exact(theta));
+                curves.valveMm()[v][n] = finite(gap.of(CrownGap.VALVE).exact(theta));
+                curves.nearestMm()[v][n] = finite(gap.of(CrownGap.NEAREST).exact(theta));
+                curves.sideMm()[v][n] = finite(gap.of(CrownGap.SIDE).exact(theta));
                 curves.wallMm()[v][n] = finite(toWall.get(v).exact(theta));
             }
         }
@@ -132,7 +131,7 @@ public final class Sweep {
     }
 
     private Optional<Gap> sideGap(GapToCrown gap) {
-        Gap side = find(gap.of(Kind.SIDE));
+        Gap side = find(gap.of(CrownGap.SIDE));
         return side.leastMm() < Double.POSITIVE_INFINITY ? Optional.of(side) : Optional.empty();
     }
 
