@@ -12,14 +12,16 @@ import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.optim.InitialGuess;
 import org.hipparchus.optim.MaxEval;
 import org.hipparchus.optim.SimpleBounds;
+import org.hipparchus.optim.SimpleValueChecker;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
+import org.hipparchus.optim.nonlinear.scalar.noderiv.CMAESOptimizer;
+import org.hipparchus.random.Well19937c;
 import org.junit.jupiter.api.Test;
 
 /** Nearest distances against a general bounded optimiser from a numerics library, which knows nothing of rims or edges. */
 class NearestDistanceTest {
-    private static final int STARTS = 12;
+    private static final int STARTS = 5;
 
     private static double[] inHead(Valve v, double gasket, double r, double phi, double up) {
         double a = Math.toRadians(v.azimuthDeg());
@@ -37,21 +39,28 @@ class NearestDistanceTest {
 
     private static double least(MultivariateFunction distance, double[] low, double[] high, SplittableRandom r) {
         double best = Double.POSITIVE_INFINITY;
+        double[] sigma = new double[low.length];
+        for (int k = 0; k < low.length; k++) {
+            sigma[k] = (high[k] - low[k]) / 4;
+        }
         for (int i = 0; i < STARTS; i++) {
             double[] start = new double[low.length];
             for (int k = 0; k < low.length; k++) {
                 start[k] = low[k] + (high[k] - low[k]) * (0.1 + 0.8 * r.nextDouble());
             }
-            BOBYQAOptimizer optimiser = new BOBYQAOptimizer(2 * low.length + 1, 0.1, 1e-8);
+            CMAESOptimizer optimiser = new CMAESOptimizer(
+                    5000, 0, true, 0, 0, new Well19937c(i), false, new SimpleValueChecker(1e-10, 1e-10));
             best = Math.min(
                     best,
                     optimiser
                             .optimize(
-                                    new MaxEval(20000),
+                                    new MaxEval(200000),
                                     new ObjectiveFunction(distance),
                                     GoalType.MINIMIZE,
                                     new SimpleBounds(low, high),
-                                    new InitialGuess(start))
+                                    new InitialGuess(start),
+                                    new CMAESOptimizer.Sigma(sigma),
+                                    new CMAESOptimizer.PopulationSize(14))
                             .getValue());
         }
         return best;
@@ -106,13 +115,11 @@ class NearestDistanceTest {
             double radius = (base * base + height * height) / (2 * height);
             double cap = Math.asin(base / radius);
             double found = least(
-                    p -> apart(
-                            inHead(valve, 1, p[0], p[1], p[2]),
-                            new double[] {
-                                radius * Math.sin(p[3]) * Math.cos(p[4]),
-                                radius * Math.sin(p[3]) * Math.sin(p[4]),
-                                height - radius + radius * Math.cos(p[3])
-                            }),
+                    p -> apart(inHead(valve, 1, p[0], p[1], p[2]), new double[] {
+                        radius * Math.sin(p[3]) * Math.cos(p[4]),
+                        radius * Math.sin(p[3]) * Math.sin(p[4]),
+                        height - radius + radius * Math.cos(p[3])
+                    }),
                     new double[] {0, -4, 0, 0, -4},
                     new double[] {1, 4, 1, cap, 4},
                     r);

@@ -61,7 +61,8 @@ class SweepProperties {
             assertThat(a.valve().leastMm()).isCloseTo(b.valve().leastMm(), within(TOLERANCE));
             assertThat(a.nearest().leastMm()).isCloseTo(b.nearest().leastMm(), within(TOLERANCE));
             assertThat(a.wall().leastMm()).isCloseTo(b.wall().leastMm(), within(TOLERANCE));
-            // an edge that dips into a pocket by a hair, between two samples, may be seen in one image and not in the other
+            // an edge that dips into a pocket by a hair, between two samples, may be seen in one image and not in the
+            // other
             if (a.side().isPresent() && b.side().isPresent()) {
                 assertThat(a.side().get().leastMm())
                         .as("side gap")
