@@ -15,7 +15,7 @@ class SecondOpinionTest {
         SoftAssertions softly = new SoftAssertions();
         int compared = 0;
         for (int seed = 0; seed < 30; seed++) {
-            TopEnd topEnd = SweepProperties.random(seed);
+            TopEnd topEnd = SweepLawsTest.random(seed);
             DenseSampling dense = new DenseSampling(topEnd);
             Curves curves = new Sweep().curves(topEnd, 15);
             for (int i : new int[] {23, 24, 26}) {

@@ -13,7 +13,7 @@ import java.util.SplittableRandom;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 
-class SweepProperties {
+class SweepLawsTest {
     private static final double TOLERANCE = 0.001;
 
     /** A random but plausible top end: any crown, up to two pockets, one leaning valve. */
