@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param instrument id of the instrument it was measured with, if stated
  * @param readings the repeat readings, if any
  * @param note the writer's note, may be empty
+ * @param source where the figure comes from, such as a page of the workshop manual, may be empty
  * @param where where it stands in the file
  */
 public record Size(
@@ -26,6 +27,7 @@ public record Size(
         Optional<String> instrument,
         List<Double> readings,
         String note,
+        String source,
         Where where) {
     public Size {
         readings = List.copyOf(readings);
@@ -44,22 +46,46 @@ public record Size(
     /** The same size with another value and the same doubts. */
     public Size at(double value) {
         return new Size(
-                path, label, unit, new Quantity(value, quantity.doubts()), written, instrument, readings, note, where);
+                path,
+                label,
+                unit,
+                new Quantity(value, quantity.doubts()),
+                written,
+                instrument,
+                readings,
+                note,
+                source,
+                where);
+    }
+
+    /** False for the stand-in of a size that could not be read. */
+    boolean isKnown() {
+        return where.line() > 0;
     }
 
     /** How it was measured and with what, or that no doubt was stated; a sentence. */
     public String howMeasured() {
-        String how;
-        if (!readings.isEmpty()) {
-            how = "The mean of " + readings.size() + " readings"
-                    + instrument.map(id -> " taken with the " + id).orElse("") + ".";
-        } else if (instrument.isPresent()) {
-            how = "Measured with the " + instrument.get() + ".";
-        } else if (hasDoubt()) {
-            how = "Written in the book as " + written + ".";
-        } else {
-            how = "Written in the book as " + written + " with no doubt stated: taken as exact.";
+        StringBuilder how = new StringBuilder(how());
+        if (!source.isEmpty()) {
+            how.append(" Source: ").append(source).append('.');
         }
-        return note.isEmpty() ? how : how + " " + note;
+        if (!note.isEmpty()) {
+            how.append(" Note: ").append(note);
+        }
+        return how.toString();
+    }
+
+    private String how() {
+        if (!readings.isEmpty()) {
+            return "The mean of " + readings.size() + " readings"
+                    + instrument.map(id -> " taken with the " + id).orElse("") + ".";
+        }
+        if (instrument.isPresent()) {
+            return "Measured with the " + instrument.get() + ".";
+        }
+        if (hasDoubt()) {
+            return "Written in the book as " + written + ".";
+        }
+        return "Written in the book as " + written + " with no doubt stated: taken as exact.";
     }
 }
