@@ -20,6 +20,7 @@ final class DenseScript {
     static double leastBoreGap(TopEnd topEnd, Valve valve) {
         double a = Math.toRadians(valve.azimuthDeg());
         double t = Math.toRadians(valve.tiltDeg());
+        Heights heights = new Heights(topEnd.crown());
         double least = Double.POSITIVE_INFINITY;
         double[] px = new double[SPOKES * RINGS];
         double[] py = new double[SPOKES * RINGS];
@@ -43,32 +44,59 @@ final class DenseScript {
                     - lift * Math.cos(t)
                     - topEnd.crank().crownHeightMm(theta);
             for (int i = 0; i < px.length; i++) {
-                double gap = cz + pz[i] - crownHeight(topEnd.crown(), cx + px[i], cy + py[i]);
+                double gap = cz + pz[i] - heights.at(cx + px[i], cy + py[i]);
                 least = Math.min(least, gap);
             }
         }
         return least;
     }
 
-    private static double crownHeight(Crown crown, double x, double y) {
-        double r2 = x * x + y * y;
-        double height = 0;
-        if (crown.form() instanceof CrownForm.Dome dome) {
-            double b = dome.baseDiameterMm() / 2;
-            double rs = (b * b + dome.heightMm() * dome.heightMm()) / (2 * dome.heightMm());
-            height = r2 < b * b ? dome.heightMm() - rs + Math.sqrt(rs * rs - r2) : 0;
-        }
-        for (Pocket p : crown.pockets()) {
-            double a = Math.toRadians(p.azimuthDeg());
-            double t = Math.toRadians(p.tiltDeg());
-            double out = x * Math.cos(a) + y * Math.sin(a) - p.offsetMm();
-            double side = -x * Math.sin(a) + y * Math.cos(a);
-            double floor = (-p.depthMm() - out * Math.sin(t)) / Math.cos(t);
-            double across = out * Math.cos(t) - floor * Math.sin(t);
-            if (floor < height && across * across + side * side < p.diameterMm() * p.diameterMm() / 4) {
-                height = floor;
+    /** A crown with everything worked out beforehand that does not depend on the point. */
+    private static final class Heights {
+        private final double baseSquared;
+        private final double sphere;
+        private final double centre;
+        private final double[][] pockets;
+
+        Heights(Crown crown) {
+            if (crown.form() instanceof CrownForm.Dome dome) {
+                double b = dome.baseDiameterMm() / 2;
+                baseSquared = b * b;
+                sphere = (b * b + dome.heightMm() * dome.heightMm()) / (2 * dome.heightMm());
+                centre = dome.heightMm() - sphere;
+            } else {
+                throw new IllegalArgumentException("the script knows domed crowns only");
+            }
+            pockets = new double[crown.pockets().size()][];
+            for (int i = 0; i < pockets.length; i++) {
+                Pocket p = crown.pockets().get(i);
+                double a = Math.toRadians(p.azimuthDeg());
+                double t = Math.toRadians(p.tiltDeg());
+                pockets[i] = new double[] {
+                    Math.cos(a),
+                    Math.sin(a),
+                    Math.cos(t),
+                    Math.sin(t),
+                    p.offsetMm(),
+                    p.depthMm(),
+                    p.diameterMm() * p.diameterMm() / 4
+                };
             }
         }
-        return height;
+
+        double at(double x, double y) {
+            double r2 = x * x + y * y;
+            double height = r2 < baseSquared ? centre + Math.sqrt(sphere * sphere - r2) : 0;
+            for (double[] p : pockets) {
+                double out = x * p[0] + y * p[1] - p[4];
+                double side = y * p[0] - x * p[1];
+                double floor = (-p[5] - out * p[3]) / p[2];
+                double across = out * p[2] - floor * p[3];
+                if (floor < height && across * across + side * side < p[6]) {
+                    height = floor;
+                }
+            }
+            return height;
+        }
     }
 }
