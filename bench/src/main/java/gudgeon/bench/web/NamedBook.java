@@ -11,7 +11,8 @@ import gudgeon.rebuild.book.EngineBook;
 public record NamedBook(String name, EngineBook book) {
     public NamedBook {
         if (!name.matches("[A-Za-z0-9-]+")) {
-            throw new IllegalArgumentException("a served book's name has letters, digits and hyphens only, got " + name);
+            throw new IllegalArgumentException(
+                    "a served book's name has letters, digits and hyphens only, got " + name);
         }
     }
 }
