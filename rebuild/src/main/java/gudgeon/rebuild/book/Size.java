@@ -76,6 +76,9 @@ public record Size(
     }
 
     private String how() {
+        if (!isKnown()) {
+            return "Not in the book: taken as " + Words.number(value()) + ".";
+        }
         if (!readings.isEmpty()) {
             return "The mean of " + readings.size() + " readings"
                     + instrument.map(id -> " taken with the " + id).orElse("") + ".";

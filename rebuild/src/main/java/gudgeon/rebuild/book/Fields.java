@@ -1,0 +1,384 @@
+package gudgeon.rebuild.book;
+
+import gudgeon.rebuild.book.Form.Value;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * A block of the file read by its form. Whatever is wrong is told once; what could not be read is stood in for, so that reading
+ * goes on and finds the rest.
+ */
+final class Fields {
+    private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,39}");
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
+
+    private final Form form;
+    private final String path;
+    private final String subject;
+    private final Where where;
+    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final SizeReader sizes;
+    private final Faults faults;
+
+    /**
+     * Reads a block.
+     *
+     * @param entry what stands where the block is wanted
+     * @param path its path, empty for the whole book
+     * @param subject what its sizes are of, such as "exhaust pocket", may be empty
+     * @param others keys that are allowed beside the form's
+     */
+    Fields(Form form, Entry entry, String path, String subject, Set<String> others, SizeReader sizes) {
+        this.form = form;
+        this.path = path;
+        this.subject = subject;
+        this.where = entry.where();
+        this.sizes = sizes;
+        this.faults = sizes.faults();
+        if (entry instanceof Entry.Block block) {
+            take(block, others);
+            checkPresent();
+        } else if (where.line() > 0) {
+            faults.fault(
+                    where,
+                    path,
+                    "Here stands " + entry.kind() + ", where a block of keys is wanted.",
+                    "Write one key a line, indented: " + String.join(", ", form.names()) + ".");
+        }
+    }
+
+    Fields(Form form, Entry entry, String path, String subject, SizeReader sizes) {
+        this(form, entry, path, subject, Set.of(), sizes);
+    }
+
+    private void take(Entry.Block block, Set<String> others) {
+        Set<String> known = new LinkedHashSet<>(form.names());
+        known.addAll(others);
+        Map<String, Where> first = new LinkedHashMap<>();
+        for (Entry.Pair pair : block.pairs()) {
+            String key = pair.key();
+            Where before = first.putIfAbsent(key, pair.keyWhere());
+            if (before != null) {
+                faults.fault(
+                        pair.keyWhere(),
+                        at(Words.shortened(key)),
+                        "The key '" + Words.shortened(key) + "' stands here again, first on line " + before.line()
+                                + ".",
+                        "Keep one of the two.");
+            } else if (known.contains(key)) {
+                entries.put(key, pair.entry());
+            } else {
+                unknown(pair, known);
+            }
+        }
+    }
+
+    private void unknown(Entry.Pair pair, Set<String> known) {
+        String key = Words.shortened(pair.key());
+        if (pair.key().strip().matches("\\d+.*")
+                && pair.entry() instanceof Entry.Text text
+                && text.text().isEmpty()) {
+            faults.fault(
+                    pair.keyWhere(),
+                    path,
+                    "'" + key + "' stands alone after a comma between braces; a decimal comma does not work there.",
+                    "Put the size in quotes or write a decimal point.");
+            return;
+        }
+        String expected = Words.nearest(pair.key(), known)
+                .map(near -> "Did you mean '" + near + "'?")
+                .orElse("Known here: " + String.join(", ", known) + ".");
+        faults.fault(pair.keyWhere(), at(key), "'" + key + "' is not a key of " + article(form.name()) + ".", expected);
+    }
+
+    private void checkPresent() {
+        for (Form.Key key : form.keys()) {
+            if (key.required() && !entries.containsKey(key.name())) {
+                missing(key);
+            }
+        }
+        List<Form.Way> begun = form.ways().stream()
+                .filter(way -> entries.containsKey(way.lead()))
+                .toList();
+        if (begun.size() == 1) {
+            Form.Way way = begun.get(0);
+            way.needed().stream()
+                    .filter(name -> !entries.containsKey(name))
+                    .forEach(name -> missing(form.key(name).orElseThrow()));
+            for (String name : entries.keySet()) {
+                if (!way.uses(name)) {
+                    Entry entry = entries.getOrDefault(name, nothing());
+                    faults.fault(
+                            entry.where(),
+                            at(name),
+                            "'" + name + "' does not go with '" + way.lead() + "' in " + article(form.name()) + ".",
+                            "Take one of them out.");
+                }
+            }
+        } else if (!form.ways().isEmpty()) {
+            String leads = String.join(
+                    "' or '", form.ways().stream().map(Form.Way::lead).toList());
+            faults.fault(
+                    where,
+                    path,
+                    (begun.isEmpty()
+                                    ? "It is not said which kind of "
+                                    : "It is said in more than one way which kind of ")
+                            + form.name() + " this is.",
+                    "Write one of '" + leads + "'.");
+        }
+    }
+
+    private void missing(Form.Key key) {
+        faults.fault(
+                where, path, "The " + form.name() + " has no '" + key.name() + "'.", "Add it: " + key.description());
+    }
+
+    /** The same block, its sizes read by another reader. */
+    Fields with(SizeReader reader) {
+        return new Fields(form, path, subject, where, entries, reader);
+    }
+
+    private Fields(Form form, String path, String subject, Where where, Map<String, Entry> entries, SizeReader sizes) {
+        this.form = form;
+        this.path = path;
+        this.subject = subject;
+        this.where = where;
+        this.sizes = sizes;
+        this.faults = sizes.faults();
+        this.entries.putAll(entries);
+    }
+
+    boolean has(String key) {
+        return entries.containsKey(key);
+    }
+
+    Where where() {
+        return where;
+    }
+
+    Where where(String key) {
+        Entry entry = entries.get(key);
+        return entry == null ? where : entry.where();
+    }
+
+    String at(String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    /** The size at a key, or a stand-in. */
+    Size size(String key) {
+        return sized(key, entries.getOrDefault(key, nothing()));
+    }
+
+    /** The size at a key, if one stands there. */
+    Optional<Size> optionalSize(String key) {
+        return Optional.ofNullable(entries.get(key)).map(entry -> sized(key, entry));
+    }
+
+    private Size sized(String name, Entry entry) {
+        Form.Key key = form.key(name).orElseThrow();
+        String label = subject.isEmpty() ? key.label() : subject + " " + key.label();
+        return sizes.read(entry, at(name), label, (Value.OfSize) key.value());
+    }
+
+    /** The opening or closing angle at a key, or a stand-in. */
+    Size event(String name, ValveEntry.Kind kind, boolean opens) {
+        Form.Key key = form.key(name).orElseThrow();
+        return new EventReader(sizes)
+                .read(entries.getOrDefault(name, nothing()), at(name), subject + " " + key.label(), kind, opens);
+    }
+
+    /** The text at a key; empty if there is none. */
+    String text(String key) {
+        Entry entry = entries.get(key);
+        if (entry == null) {
+            return "";
+        }
+        if (entry instanceof Entry.Text text && !(text.text().isBlank() && required(key))) {
+            return text.text().strip();
+        }
+        faults.fault(
+                entry.where(),
+                at(key),
+                "Here stands " + entry.kind() + ", where text is wanted.",
+                "Write it on one line.");
+        return "";
+    }
+
+    private boolean required(String key) {
+        return form.key(key).map(Form.Key::required).orElse(false);
+    }
+
+    /** The id of this block, or a stand-in. */
+    String id() {
+        String id = text("id");
+        if (!id.isEmpty()) {
+            checkId(id, where("id"), at("id"));
+        }
+        return id.isEmpty() ? "?" : id;
+    }
+
+    private void checkId(String id, Where idWhere, String idPath) {
+        if (!ID.matcher(id).matches()) {
+            faults.fault(
+                    idWhere,
+                    idPath,
+                    "'" + Words.shortened(id) + "' can't be used as an id.",
+                    "Use letters, digits and hyphens only, such as 'pattern-2'.");
+        }
+    }
+
+    /** The word at a key, if it is one of those allowed. */
+    Optional<String> word(String name) {
+        Entry entry = entries.get(name);
+        if (entry == null) {
+            return Optional.empty();
+        }
+        List<String> words = ((Value.OfWord) form.key(name).orElseThrow().value()).words();
+        if (entry instanceof Entry.Text text && words.contains(text.text().strip())) {
+            return Optional.of(text.text().strip());
+        }
+        String near = entry instanceof Entry.Text text
+                ? Words.nearest(text.text(), words)
+                        .map(word -> "Did you mean '" + word + "'? ")
+                        .orElse("")
+                : "";
+        faults.fault(
+                entry.where(),
+                at(name),
+                "Here stands " + entry.kind() + ".",
+                near + "Write " + String.join(", ", words) + (words.size() > 1 ? ": one of these." : "."));
+        return Optional.empty();
+    }
+
+    /** The whole number at a key, if it is one in its span. */
+    OptionalInt whole(String name) {
+        Entry entry = entries.get(name);
+        if (entry == null) {
+            return OptionalInt.empty();
+        }
+        Value.OfWhole span = (Value.OfWhole) form.key(name).orElseThrow().value();
+        if (entry instanceof Entry.Text text
+                && WHOLE.matcher(text.text().strip()).matches()) {
+            int number = Integer.parseInt(text.text().strip());
+            if (number >= span.low() && number <= span.high()) {
+                return OptionalInt.of(number);
+            }
+        }
+        faults.fault(
+                entry.where(),
+                at(name),
+                "Here stands " + entry.kind() + ".",
+                span.low() == span.high()
+                        ? "Write " + span.low() + "."
+                        : "Write a whole number from " + span.low() + " to " + span.high() + ".");
+        return OptionalInt.empty();
+    }
+
+    /** The entry at a key; one that says nothing more about itself if there is none. */
+    Entry entry(String key) {
+        return entries.getOrDefault(key, nothing());
+    }
+
+    /** The block at a key, for a form of its own. */
+    Fields block(String key, String blockSubject) {
+        Value.OfBlock value = (Value.OfBlock) form.key(key).orElseThrow().value();
+        return new Fields(value.form(), entry(key), at(key), blockSubject, sizes);
+    }
+
+    /** The blocks of a list, each under its id; ids that are used twice are told. */
+    List<Fields> list(String name, boolean idInSubject) {
+        Form of = ((Value.OfList) form.key(name).orElseThrow().value()).form();
+        Entry entry = entry(name);
+        if (!(entry instanceof Entry.Items items)) {
+            if (entry.where().line() > 0) {
+                faults.fault(
+                        entry.where(),
+                        at(name),
+                        "Here stands " + entry.kind() + ", where a list is wanted.",
+                        "Begin each " + of.name() + " with '- id: ' and indent its keys.");
+            }
+            return List.of();
+        }
+        if (items.items().isEmpty()) {
+            faults.fault(
+                    items.where(),
+                    at(name),
+                    "The list of " + name + " is empty.",
+                    "Add one " + of.name() + " or more.");
+        }
+        List<Fields> blocks = new ArrayList<>();
+        Map<String, Where> ids = new LinkedHashMap<>();
+        for (Entry item : items.items()) {
+            String id = idOf(item).orElse(String.valueOf(blocks.size() + 1));
+            String shown = Words.shortened(id);
+            blocks.add(new Fields(of, item, at(name) + "." + shown, idInSubject ? shown + " " + of.name() : "", sizes));
+            Where before = ids.putIfAbsent(id, item.where());
+            if (before != null) {
+                faults.fault(
+                        item.where(),
+                        at(name),
+                        "The id '" + shown + "' is used again, first on line " + before.line() + ".",
+                        "Give each " + of.name() + " an id of its own.");
+            }
+        }
+        return blocks;
+    }
+
+    private static Optional<String> idOf(Entry item) {
+        return item instanceof Entry.Block block
+                ? block.pairs().stream()
+                        .filter(pair -> pair.key().equals("id"))
+                        .map(Entry.Pair::entry)
+                        .filter(Entry.Text.class::isInstance)
+                        .map(entry -> ((Entry.Text) entry).text().strip())
+                        .filter(id -> !id.isEmpty())
+                        .findFirst()
+                : Optional.empty();
+    }
+
+    /** The blocks at a key, by their names. */
+    Map<String, Fields> named(String name) {
+        Form of = ((Value.OfNamed) form.key(name).orElseThrow().value()).form();
+        Entry entry = entry(name);
+        Map<String, Fields> blocks = new LinkedHashMap<>();
+        if (entry instanceof Entry.Block block) {
+            for (Entry.Pair pair : block.pairs()) {
+                String id = Words.shortened(pair.key());
+                checkId(pair.key(), pair.keyWhere(), at(name));
+                Fields fields = new Fields(of, pair.entry(), at(name) + "." + id, id + " " + of.name(), sizes);
+                if (blocks.putIfAbsent(pair.key(), fields) != null) {
+                    faults.fault(
+                            pair.keyWhere(),
+                            at(name) + "." + id,
+                            "The key '" + id + "' stands here again.",
+                            "Keep one of the two.");
+                }
+            }
+        } else if (entry.where().line() > 0) {
+            faults.fault(
+                    entry.where(),
+                    at(name),
+                    "Here stands " + entry.kind() + ", where a block of keys is wanted.",
+                    "Write the name of each " + of.name() + ", a colon, and its keys indented below.");
+        }
+        return blocks;
+    }
+
+    /** Stands for what is missing; line 0 says that it is not in the file. */
+    static Entry nothing() {
+        return new Entry.Text("", new Where(0, 0));
+    }
+
+    private static String article(String name) {
+        return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
+    }
+}
