@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /** Reads what a book knows of a valve's lift. */
 final class LiftReader {
-    private static final int FEWEST_POINTS = 7;
+    static final int FEWEST_POINTS = 7;
     /** Readings of a dial gauge may fall back by this much on a rising flank, in mm. */
     private static final double BACKLASH = 0.03;
     /** Lift in mm at the table's ends above which its ends are missing. */

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.book;
+
+import org.jspecify.annotations.NullMarked;
