@@ -64,6 +64,11 @@ public record EngineBook(
         return Collections.unmodifiableMap(sizes);
     }
 
+    /** The size of that path. */
+    public Optional<Size> size(String path) {
+        return Optional.ofNullable(sizes().get(path));
+    }
+
     /**
      * The book with one size of another value and the same doubts.
      *
