@@ -122,7 +122,7 @@ public final class Sweep {
         }
     }
 
-    private static GapBetweenValves between(TopEnd topEnd, int i, int j) {
+    static GapBetweenValves between(TopEnd topEnd, int i, int j) {
         Valve first = topEnd.valves().get(i);
         Valve second = topEnd.valves().get(j);
         GapBetweenValves between = new GapBetweenValves(first, second);

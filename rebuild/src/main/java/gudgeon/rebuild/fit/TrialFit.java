@@ -1,7 +1,12 @@
 package gudgeon.rebuild.fit;
 
 import gudgeon.mechanics.clearance.Curves;
+import gudgeon.mechanics.clearance.Gaps;
+import gudgeon.mechanics.clearance.Sweep;
 import gudgeon.mechanics.clearance.TopEnd;
+import gudgeon.mechanics.clearance.Verdict;
+import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.ValveEntry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,8 +48,86 @@ public record TrialFit(
         cures = List.copyOf(cures);
     }
 
-    /** The gaps over the crank angle, every {@code stepDeg} degrees, for a plot. */
+    /**
+     * Tries a choice of a book's parts.
+     *
+     * @param book the book
+     * @param choice what is tried
+     * @param unit the unit in which sentences give lengths
+     * @throws UnknownChoice if the book lacks what is chosen, or the sizes contradict each other; each reason a sentence
+     */
+    public static TrialFit of(EngineBook book, Choice choice, LengthUnit unit) {
+        Model model = model(book, choice);
+        try {
+            return of(model, new Sentences(model.tried(), unit));
+        } catch (IllegalArgumentException impossible) {
+            throw new UnknownChoice(List.of("These sizes can't be put together: " + impossible.getMessage() + "."));
+        }
+    }
+
+    private static Model model(EngineBook book, Choice choice) {
+        Tried tried = Tried.find(book, choice);
+        try {
+            return new Model(tried);
+        } catch (IllegalArgumentException impossible) {
+            throw new UnknownChoice(List.of("These sizes can't be put together: " + impossible.getMessage() + "."));
+        }
+    }
+
+    private static TrialFit of(Model model, Sentences sentences) {
+        double[] best = model.values();
+        TopEnd topEnd = model.topEnd(best, false);
+        Gaps gaps = new Sweep().gaps(topEnd);
+        Optional<Gaps> lean =
+                model.banded() ? Optional.of(new Sweep().gaps(model.topEnd(best, true))) : Optional.empty();
+        List<Finding> findings = new Findings(model, sentences).of(gaps, lean);
+        EngineBook book = model.tried().book();
+        return new TrialFit(
+                book.engine().name(),
+                model.tried().choice(),
+                book.valves().stream().map(ValveEntry::id).toList(),
+                topEnd,
+                model.inputs(),
+                findings,
+                new Figures(model).all(),
+                gaps.tightForwardDeg(),
+                gaps.tightBackwardDeg(),
+                new Cures(model, sentences, findings).all(),
+                NextMeasurements.of(findings, book),
+                sentences.whole(findings, gaps.tightForwardDeg(), gaps.tightBackwardDeg()));
+    }
+
+    /** Whether every gap clears. */
+    public boolean allClear() {
+        return findings.stream().allMatch(finding -> finding.verdict() == Verdict.CLEARS);
+    }
+
+    /** The finding that decides: touching before unproven before close, then the one shortest of what is wanted. */
+    public Optional<Finding> worst() {
+        return Sentences.worst(findings);
+    }
+
+    /**
+     * The doubt of a valve's gap to the crown by Monte Carlo, until it is stable or {@code greatestDraws} are made.
+     *
+     * @param kind bore, valve, nearest or side gap
+     * @param valve the valve's id
+     * @param seed the seed; the same gives the same result on any number of threads
+     * @param greatestDraws 20,000 or more
+     * @throws UnknownChoice as {@link #of}, and if there is no such gap to simulate
+     */
+    public static Simulation simulate(
+            EngineBook book, Choice choice, LengthUnit unit, GapKind kind, String valve, long seed, int greatestDraws) {
+        Model model = model(book, choice);
+        return new Simulator(model, new Sentences(model.tried(), unit)).run(kind, valve, seed, greatestDraws);
+    }
+
+    /**
+     * The gaps over the crank angle, for a plot.
+     *
+     * @param stepDeg angle between samples, above 0
+     */
     public Curves curves(double stepDeg) {
-        throw new IllegalStateException("being written: " + stepDeg);
+        return new Sweep().curves(topEnd, stepDeg);
     }
 }
