@@ -78,10 +78,10 @@ final class Model {
         if (protrusion.sizes().stream().anyMatch(height -> height.path().equals(path))) {
             return true;
         }
-        boolean ofAnotherPiston =
-                path.startsWith("pistons.") && !path.startsWith("pistons." + tried.piston().id() + ".");
-        boolean ofAnotherGasket =
-                path.startsWith("gaskets.") && !path.startsWith("gaskets." + tried.gasket().id() + ".");
+        boolean ofAnotherPiston = path.startsWith("pistons.")
+                && !path.startsWith("pistons." + tried.piston().id() + ".");
+        boolean ofAnotherGasket = path.startsWith("gaskets.")
+                && !path.startsWith("gaskets." + tried.gasket().id() + ".");
         boolean height =
                 path.contains("protrusion") || path.contains("deck-height") || path.contains("compression-height");
         return !ofAnotherPiston && !ofAnotherGasket && !height;
