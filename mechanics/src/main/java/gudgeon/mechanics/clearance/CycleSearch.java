@@ -18,6 +18,7 @@ final class CycleSearch {
     /** The same for a rough pass that looks at every third step only. */
     private static final double HIDDEN_BETWEEN_STRIDES_MM = 4;
 
+    private static final double THOUSANDTHS = 1000;
     private static final double ANGLE_TOLERANCE = 0.004;
     /** An exact look that finds less than following did by more than this, in mm, means that the place jumped. */
     private static final double JUMPED_MM = 1e-4;
@@ -37,7 +38,7 @@ final class CycleSearch {
                 double found = refine(gap, i * STEP);
                 if (found < best - 1e-9) {
                     best = found;
-                    leastAt = wrap(gap.at);
+                    leastAt = wrap(Math.rint(gap.at * THOUSANDTHS) / THOUSANDTHS);
                 }
             }
         }

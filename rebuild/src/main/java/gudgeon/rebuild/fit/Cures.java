@@ -12,7 +12,6 @@ import gudgeon.mechanics.cure.SmallestChange;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.PocketEntry;
-import gudgeon.rebuild.book.ValveEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,6 +29,11 @@ final class Cures {
     private static final int MOST_TEETH = 3;
     /** Metal under this is reported as too thin to cut to: the trade's habit, no source. */
     private static final double THIN_MM = 1.0;
+
+    /** The same between a pocket and the land's edge. */
+    private static final double THIN_EDGE_MM = 0.5;
+
+    private static final String EDGE = "to the land's edge";
 
     private final Model now;
     private final Sentences sentences;
@@ -64,7 +68,10 @@ final class Cures {
             cures.add(teeth(0));
         }
         otherPistons(cures);
-        pockets(cures);
+        if (!now.tried().choice().turned()) {
+            // nobody should cut a piston that is only the wrong way round
+            pockets(cures);
+        }
         cures.add(gasket());
         if (now.tried().book().cam().isPresent()) {
             cures.add(anyTeeth());
@@ -187,7 +194,7 @@ final class Cures {
 
     private void pockets(List<CureLine> cures) {
         for (PocketEntry pocket : now.tried().piston().pockets()) {
-            String valve = servedValve(pocket);
+            String valve = pocket.valve();
             boolean concerned = wanting.stream()
                     .anyMatch(finding -> finding.valves().equals(List.of(valve)) && ofCrown(finding.kind()));
             if (concerned) {
@@ -198,19 +205,6 @@ final class Cures {
 
     private static boolean ofCrown(GapKind kind) {
         return kind == GapKind.BORE || kind == GapKind.VALVE || kind == GapKind.NEAREST || kind == GapKind.SIDE;
-    }
-
-    /** The valve that a pocket lies under: with the piston turned, the nearest one by azimuth. */
-    private String servedValve(PocketEntry pocket) {
-        if (!now.tried().choice().turned()) {
-            return pocket.valve();
-        }
-        double azimuth = pocket.azimuth().value() + 180;
-        return now.tried().book().valves().stream()
-                .min(java.util.Comparator.comparingDouble(
-                        valve -> Math.abs(Math.IEEEremainder(valve.azimuth().value() - azimuth, 360))))
-                .map(ValveEntry::id)
-                .orElse(pocket.valve());
     }
 
     private void pocketCures(List<CureLine> cures, PocketEntry pocket) {
@@ -369,7 +363,7 @@ final class Cures {
                 .indexOf(pocket.valve());
         TopEnd topEnd = model.topEnd(model.values(), false);
         Map<String, Double> left = new LinkedHashMap<>();
-        left.put("to the land's edge", MetalLeft.toEdge(topEnd.crown(), k).mm());
+        left.put(EDGE, MetalLeft.toEdge(topEnd.crown(), k).mm());
         piston.groove()
                 .ifPresent(groove -> left.put(
                         "to the top ring groove",
@@ -391,9 +385,9 @@ final class Cures {
         }
         left.forEach((where, mm) -> costs.add("Metal left " + where + ": " + sentences.length(mm) + "."));
         return left.entrySet().stream()
-                .filter(entry -> !entry.getKey().contains("edge") && entry.getValue() < THIN_MM)
+                .filter(entry -> entry.getValue() < (entry.getKey().equals(EDGE) ? THIN_EDGE_MM : THIN_MM))
                 .findFirst()
                 .map(entry -> "It would leave " + sentences.length(entry.getValue()) + " of metal " + entry.getKey()
-                        + "; under " + sentences.length(THIN_MM) + " is too little (common practice, no source).");
+                        + ", which is too little (common practice, no source).");
     }
 }

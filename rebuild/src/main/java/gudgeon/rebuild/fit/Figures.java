@@ -3,6 +3,7 @@ package gudgeon.rebuild.fit;
 import gudgeon.mechanics.chamber.Compression;
 import gudgeon.mechanics.chamber.CrankingPressure;
 import gudgeon.mechanics.chamber.Crown;
+import gudgeon.mechanics.chamber.CrownVolumes;
 import gudgeon.mechanics.chamber.MetalLeft;
 import gudgeon.mechanics.chamber.RingGroove;
 import gudgeon.mechanics.clearance.TopEnd;
@@ -11,7 +12,9 @@ import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.PocketEntry;
 import gudgeon.rebuild.book.ValveEntry;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 
@@ -25,6 +28,7 @@ final class Figures {
     private final Model model;
     private final double[] best;
     private final TopEnd topEnd;
+    private final Map<Crown, CrownVolumes> volumes = new HashMap<>();
 
     Figures(Model model) {
         this.model = model;
@@ -34,7 +38,7 @@ final class Figures {
 
     List<Figure> all() {
         List<Figure> figures = new ArrayList<>();
-        model.compression(best).ifPresent(compression -> addCompression(figures, compression));
+        model.compression(best, this::volumes).ifPresent(compression -> addCompression(figures, compression));
         addLifts(figures);
         addMetal(figures);
         return figures;
@@ -47,7 +51,7 @@ final class Figures {
                 "cm³",
                 "π/4 · bore² · stroke",
                 COMPRESSION_SOURCE,
-                x -> model.compression(x).orElseThrow().sweptCm3()));
+                x -> compression(x).sweptCm3()));
         figures.add(doubted(
                 "compressionRatio",
                 "compression ratio",
@@ -55,7 +59,7 @@ final class Figures {
                 "(swept + clearance volume) / clearance volume; clearance volume = chamber + gasket hole + bore down to the"
                         + " crown's flat − what the crown stands up, pockets taken off as cut",
                 COMPRESSION_SOURCE,
-                x -> model.compression(x).orElseThrow().staticRatio()));
+                x -> compression(x).staticRatio()));
         inletShuts().ifPresent(shuts -> {
             figures.add(doubted(
                     "trappedRatio",
@@ -63,7 +67,7 @@ final class Figures {
                     "",
                     "volume when the inlet shuts at " + shuts + "° / clearance volume",
                     COMPRESSION_SOURCE,
-                    x -> model.compression(x).orElseThrow().trappedRatio(shuts)));
+                    x -> compression(x).trappedRatio(shuts)));
             for (double altitude : ALTITUDES_M) {
                 CrankingPressure pressure = CrankingPressure.range(compression.trappedRatio(shuts), altitude);
                 figures.add(new Figure(
@@ -80,6 +84,15 @@ final class Figures {
                                 "Atmosphere: ISO 2533. Exponents: common practice, no source")));
             }
         });
+    }
+
+    private Compression compression(double[] x) {
+        return model.compression(x, this::volumes).orElseThrow();
+    }
+
+    /** Many sizes that are moved by their doubt leave the crown as it is. */
+    private CrownVolumes volumes(Crown crown) {
+        return volumes.computeIfAbsent(crown, CrownVolumes::of);
     }
 
     private List<Input> compressionInputs() {

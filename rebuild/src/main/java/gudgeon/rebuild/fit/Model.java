@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -180,6 +181,11 @@ final class Model {
 
     /** The compression of this choice; empty where the book does not give the chamber's volume. */
     Optional<Compression> compression(double[] x) {
+        return compression(x, CrownVolumes::of);
+    }
+
+    /** The same with the crown's volumes as told, which cost most of it. */
+    Optional<Compression> compression(double[] x, Function<Crown, CrownVolumes> volumes) {
         ToDoubleFunction<Size> of = in(x);
         return tried.book()
                 .head()
@@ -187,7 +193,7 @@ final class Model {
                 .map(chamber -> new Compression(
                         of.applyAsDouble(tried.book().cylinder().bore()),
                         crank(of),
-                        CrownVolumes.of(crown(of)),
+                        volumes.apply(crown(of)),
                         of.applyAsDouble(chamber),
                         of.applyAsDouble(tried.gasket().pressed()),
                         of.applyAsDouble(tried.gasket().bore())));

@@ -47,7 +47,7 @@ final class Sentences {
             Verdict verdict) {
         String who = between(kind, valves);
         String doubt = " ± " + length(Finding.COVERAGE * u);
-        String where = " at " + LengthUnit.degrees(gap.atDeg()) + place(kind, gap.place());
+        String where = way(kind) + " at " + LengthUnit.degrees(gap.atDeg()) + place(kind, gap.place());
         String ask = length(wanted) + " is wanted";
         String band = lean.filter(least -> Math.abs(least - gap.leastMm()) > 0.005)
                 .map(least ->
@@ -59,6 +59,15 @@ final class Sentences {
             case TOUCHES ->
                 who + " touch: " + length(-gap.leastMm()) + doubt + " too deep" + where + span(gap) + "." + band;
             case UNPROVEN -> unproven(who, gap, doubt, where, ask) + band;
+        };
+    }
+
+    private static String way(GapKind kind) {
+        return switch (kind) {
+            case BORE -> " along the bore";
+            case VALVE -> " along the stem";
+            case NEAREST -> " at the nearest";
+            default -> "";
         };
     }
 
