@@ -1,6 +1,8 @@
 package gudgeon.bench.web;
 
+import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.page.Pages;
+import gudgeon.rebuild.book.EngineBook;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -8,13 +10,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.net.URI;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -22,7 +21,6 @@ import org.slf4j.LoggerFactory;
 public final class Bench implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Bench.class);
     private static final String LOOPBACK = "127.0.0.1";
-    private static final String THREE_VERSION = "META-INF/maven/org.webjars.npm/three/pom.properties";
 
     private final Javalin server;
 
@@ -59,14 +57,13 @@ public final class Bench implements AutoCloseable {
             files.directory = "/gudgeon/bench/web/assets";
             files.location = Location.CLASSPATH;
         });
-        config.staticFiles.add(files -> {
-            files.hostedPath = "/three";
-            files.directory = "/META-INF/resources/webjars/three/" + threeVersion() + "/build";
-            files.location = Location.CLASSPATH;
-        });
         Pages pages = new Pages();
         Safeguards.on(config.routes);
+        new ThreeLibrary().on(config.routes);
         config.routes.get("/", ctx -> pages.show(ctx, "home.jte", Map.of("books", books)));
+        Map<String, EngineBook> byName = new LinkedHashMap<>();
+        books.forEach(named -> byName.put(named.name(), named.book()));
+        new FitRoom(pages, byName).on(config.routes);
         faultsOn(config.routes, pages);
     }
 
@@ -95,21 +92,5 @@ public final class Bench implements AutoCloseable {
     private static void sayNotHere(Pages pages, Context ctx) {
         ctx.status(404);
         pages.fault(ctx, "There is no such page", "Nothing is served at this address. Start from the list of books.");
-    }
-
-    private static String threeVersion() {
-        try (InputStream in = Bench.class.getClassLoader().getResourceAsStream(THREE_VERSION)) {
-            Properties properties = new Properties();
-            if (in != null) {
-                properties.load(in);
-            }
-            String version = properties.getProperty("version");
-            if (version == null) {
-                throw new IllegalStateException("the three library is not on the class path");
-            }
-            return version;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

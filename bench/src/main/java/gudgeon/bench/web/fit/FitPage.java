@@ -1,0 +1,140 @@
+package gudgeon.bench.web.fit;
+
+import gudgeon.mechanics.clearance.Verdict;
+import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.fit.Figure;
+import gudgeon.rebuild.fit.Finding;
+import gudgeon.rebuild.fit.Input;
+import gudgeon.rebuild.fit.Simulation;
+import gudgeon.rebuild.fit.TrialFit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * All that the page shows.
+ *
+ * @param bookName the book's name in the address
+ * @param book the book
+ * @param asked what was asked for
+ * @param groups the sizes that can be changed
+ * @param found what was found, empty where the parts can't be tried
+ * @param refusals why they can't be, sentences
+ */
+public record FitPage(
+        String bookName,
+        EngineBook book,
+        Asked asked,
+        List<SizeGroup> groups,
+        Optional<Found> found,
+        List<String> refusals) {
+    public FitPage {
+        groups = List.copyOf(groups);
+        refusals = List.copyOf(refusals);
+    }
+
+    /**
+     * What was found by the trial.
+     *
+     * @param fit the trial fit
+     * @param plots the gaps over the crank angle
+     * @param drawing the shapes for the page's script, as JSON
+     * @param atDeg crank angle of the cursor
+     * @param settled the doubt of the deciding gap by drawing lots, where that was asked for
+     */
+    public record Found(TrialFit fit, List<GapPlot> plots, String drawing, double atDeg, Optional<Simulation> settled) {
+        public Found {
+            plots = List.copyOf(plots);
+        }
+    }
+
+    /** The trial fit; only where something was found. */
+    public TrialFit fit() {
+        return found.orElseThrow().fit();
+    }
+
+    /** The system in which lengths are shown. */
+    public Lengths lengths() {
+        return asked.lengths();
+    }
+
+    /** The page's own address without what is asked for. */
+    public String address() {
+        return "/books/" + bookName + "/fit";
+    }
+
+    /** Whose gap it is, and which, such as "Exhaust bore gap". */
+    public String name(Finding finding) {
+        return finding.valves().size() == 1
+                ? GapPlot.capital(finding.valves().get(0)) + " "
+                        + finding.kind().term()
+                : GapPlot.capital(finding.kind().term());
+    }
+
+    /** An id for something of a finding on the page. */
+    public String id(String what, Finding finding) {
+        return what + "-" + String.join("-", finding.valves()) + "-"
+                + finding.kind().name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Whether such a gap exists in the cycle at all. */
+    public boolean exists(Finding finding) {
+        return Double.isFinite(finding.gap().leastMm());
+    }
+
+    /** A least gap with its expanded uncertainty. */
+    public String least(Finding finding) {
+        String doubt = lengths().number(Finding.COVERAGE * finding.standardUncertaintyMm());
+        String full = lengths().number(finding.gap().leastMm());
+        String value = finding.leanLeastMm().isPresent()
+                ? full + " to " + lengths().number(finding.leanLeastMm().get())
+                : full;
+        return value + " ± " + doubt + "\u00a0" + lengths().symbol();
+    }
+
+    /** A figure with its unit, and its expanded uncertainty or its range. */
+    public String value(Figure figure) {
+        boolean length = figure.unit().equals("mm");
+        String unit = length ? lengths().symbol() : figure.unit();
+        String value = number(figure.low(), length);
+        if (figure.high() != figure.low()) {
+            value += " to " + number(figure.high(), length);
+        } else if (figure.standardUncertainty() > 0) {
+            value += " ± " + number(Finding.COVERAGE * figure.standardUncertainty(), length);
+        }
+        return unit.isEmpty() ? value : value + "\u00a0" + unit;
+    }
+
+    /** An input's value with its unit. */
+    public String input(Input input) {
+        boolean length = input.unit().equals("mm");
+        double value = input.quantity().value();
+        String doubt = lengths().number(Finding.COVERAGE * input.quantity().standardUncertainty(), unit(input));
+        return lengths().number(value, unit(input)) + (input.quantity().standardUncertainty() > 0 ? " ± " + doubt : "")
+                + "\u00a0" + (length ? lengths().symbol() : input.unit());
+    }
+
+    private static Unit unit(Input input) {
+        return input.unit().equals("mm") ? Unit.MM : Unit.NONE;
+    }
+
+    /** The cursor's angle as a field's value. */
+    public String atText() {
+        return String.format(Locale.ROOT, "%.1f", found.orElseThrow().atDeg());
+    }
+
+    private String number(double value, boolean length) {
+        return length ? lengths().number(value) : String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    /** The gap that decides. */
+    public Finding worst() {
+        return fit().worst().orElseThrow();
+    }
+
+    /** Verdict of the whole: that of the gap that decides. */
+    public Verdict verdict() {
+        return worst().verdict();
+    }
+}

@@ -1,0 +1,92 @@
+package gudgeon.bench.web.fit;
+
+import gudgeon.bench.web.page.Pages;
+import gudgeon.mechanics.clearance.Curves;
+import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.fit.GapKind;
+import gudgeon.rebuild.fit.Simulation;
+import gudgeon.rebuild.fit.TrialFit;
+import gudgeon.rebuild.fit.UnknownChoice;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The room where parts are tried before they go in: {@code /books/<name>/fit}. */
+public final class FitRoom {
+    /** Fine enough for a plot a finger's breadth wide for each ten degrees, and quick to work out. */
+    private static final double PLOT_STEP_DEG = 2;
+
+    private static final Set<GapKind> TO_CROWN = EnumSet.of(GapKind.BORE, GapKind.VALVE, GapKind.NEAREST, GapKind.SIDE);
+    private static final long SEED = 20_240_229;
+    private static final int GREATEST_DRAWS = 200_000;
+
+    private final Pages pages;
+    private final Map<String, EngineBook> books;
+    private final Drawing drawing = new Drawing();
+
+    /** The room for the books served, each under its name. */
+    public FitRoom(Pages pages, Map<String, EngineBook> books) {
+        this.pages = pages;
+        this.books = Map.copyOf(books);
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/books/{book}/fit", this::show);
+    }
+
+    private void show(Context ctx) {
+        String name = ctx.pathParam("book");
+        EngineBook book = Optional.ofNullable(books.get(name)).orElseThrow(NotFoundResponse::new);
+        Asked asked = Asked.of(book, ctx.queryParamMap());
+        pages.show(ctx, "fit/page.jte", Map.of("page", page(name, book, asked)));
+    }
+
+    private FitPage page(String name, EngineBook book, Asked asked) {
+        List<SizeGroup> groups = SizeGroup.of(book, asked);
+        try {
+            return new FitPage(name, book, asked, groups, Optional.of(found(book, asked)), List.of());
+        } catch (UnknownChoice refused) {
+            return new FitPage(name, book, asked, groups, Optional.empty(), refused.sentences());
+        }
+    }
+
+    private FitPage.Found found(EngineBook book, Asked asked) {
+        TrialFit fit = TrialFit.of(book, asked.choice(), asked.lengths().unit());
+        Curves curves = fit.curves(PLOT_STEP_DEG);
+        return new FitPage.Found(
+                fit,
+                GapPlot.of(fit, curves, asked.lengths()),
+                drawing.json(fit, curves, asked.lengths()),
+                asked.atDeg().orElseGet(() -> firstDeg(fit)),
+                asked.settle() ? settled(book, asked, fit) : Optional.empty());
+    }
+
+    /** Where the cursor stands at first: where a valve comes worst to the crown. */
+    private static double firstDeg(TrialFit fit) {
+        return fit.findings().stream()
+                .filter(finding -> finding.kind() == GapKind.BORE)
+                .min(Comparator.comparingDouble(finding -> finding.gap().leastMm() - finding.wantedMm()))
+                .map(finding -> finding.gap().atDeg())
+                .orElse(0.0);
+    }
+
+    private static Optional<Simulation> settled(EngineBook book, Asked asked, TrialFit fit) {
+        return fit.worst()
+                .filter(worst -> TO_CROWN.contains(worst.kind()))
+                .map(worst -> TrialFit.simulate(
+                        book,
+                        asked.choice(),
+                        asked.lengths().unit(),
+                        worst.kind(),
+                        worst.valves().get(0),
+                        SEED,
+                        GREATEST_DRAWS));
+    }
+}

@@ -1,0 +1,5 @@
+/** The Trial fit page. */
+@NullMarked
+package gudgeon.bench.web.fit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,57 @@
+package gudgeon.rebuild.book;
+
+/** What a person typed in place of a size of the book. */
+public sealed interface TypedSize {
+    /**
+     * It can be used.
+     *
+     * @param value in the size's unit
+     */
+    record Read(double value) implements TypedSize {}
+
+    /**
+     * It can't be used.
+     *
+     * @param sentence why, and what to type
+     */
+    record Refused(String sentence) implements TypedSize {}
+
+    /**
+     * Reads what was typed.
+     *
+     * @param unit the unit of the size in whose place it stands
+     * @param text as typed: a number, with or without a unit
+     * @param bareLengthMm the length in mm that a bare number of a length counts: 1 for millimetres, 25.4 for inches
+     */
+    static TypedSize of(Unit unit, String text, double bareLengthMm) {
+        SizeText typed;
+        try {
+            typed = SizeText.of(text);
+        } catch (SizeText.NotASize fault) {
+            return new Refused(fault.sentence() + " Type a number" + example(unit) + ".");
+        }
+        if (typed.unit().isEmpty()) {
+            return new Read(unit == Unit.MM ? typed.value() * bareLengthMm : typed.value());
+        }
+        if (typed.unit().get() != unit) {
+            return new Refused("This is a size in "
+                    + typed.unit().get().symbol() + ", where " + wanted(unit) + " is wanted. Type a number"
+                    + example(unit)
+                    + ".");
+        }
+        return new Read(typed.value());
+    }
+
+    private static String wanted(Unit unit) {
+        return unit == Unit.NONE ? "a plain number" : "one in " + unit.symbol();
+    }
+
+    private static String example(Unit unit) {
+        return switch (unit) {
+            case MM -> ", such as 3.2 or 0.126 in";
+            case DEGREES -> " of degrees, such as 25";
+            case CM3 -> " of cubic centimetres, such as 9.8";
+            case NONE -> ", such as 1.1";
+        };
+    }
+}
