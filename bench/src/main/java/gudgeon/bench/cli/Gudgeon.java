@@ -1,0 +1,74 @@
+package gudgeon.bench.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line's entry: every fault ends as a sentence and an exit code, never as a stack trace. */
+@Command(
+        name = "gudgeon",
+        mixinStandardHelpOptions = true,
+        version = "Gudgeon 0.1.0",
+        description = "For the person who rebuilds small old engines: sees trouble before the cover closes.",
+        footer = {
+            "",
+            "Exit codes: 0 all clear; 1 something touches, is close or unproven; 2 unusable input.",
+            "The maker's manual, local rules and licensed practice come before Gudgeon."
+        },
+        subcommands = {FitCommand.class, CompareCommand.class, CheckCommand.class, DemoCommand.class, ServeCommand.class})
+public final class Gudgeon implements Runnable {
+    /** All clear. */
+    static final int CLEAR = 0;
+    /** Something touches, is close or unproven. */
+    static final int NOT_CLEAR = 1;
+    /** Input that can't be used. */
+    static final int UNUSABLE = 2;
+
+    @Spec
+    private @org.jspecify.annotations.Nullable CommandSpec spec;
+
+    /** Runs a command and ends the process with its exit code. */
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, args));
+    }
+
+    /** Runs a command and gives its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new Gudgeon())
+                .setOut(out)
+                .setErr(err)
+                .setParameterExceptionHandler((fault, given) -> misuse(fault))
+                .setExecutionExceptionHandler((fault, command, parsed) -> {
+                    command.getErr().println(sentence(fault));
+                    return UNUSABLE;
+                })
+                .execute(args);
+    }
+
+    private static int misuse(ParameterException fault) {
+        CommandLine command = fault.getCommandLine();
+        command.getErr().println(fault.getMessage() + ".");
+        command.getErr().println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+        return UNUSABLE;
+    }
+
+    private static String sentence(Exception fault) {
+        if (fault instanceof Unusable unusable) {
+            return unusable.getMessage();
+        }
+        return "Gudgeon failed on this, which is a fault of its own: " + fault + ". Please report it with the book that caused it.";
+    }
+
+    @Override
+    public void run() {
+        if (spec != null) {
+            spec.commandLine().usage(spec.commandLine().getOut());
+        }
+    }
+}

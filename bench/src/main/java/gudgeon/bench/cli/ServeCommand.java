@@ -1,0 +1,61 @@
+package gudgeon.bench.cli;
+
+import gudgeon.bench.web.NamedBook;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Serves the person's own books. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = "Serves engine books to a browser on this machine; without any, the demo's.")
+final class ServeCommand implements Callable<Integer> {
+    @Spec
+    private @Nullable CommandSpec spec;
+
+    @Option(names = "--port", paramLabel = "PORT", defaultValue = "7373", description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
+    private int port;
+
+    @Parameters(paramLabel = "BOOK", arity = "0..*", description = "engine books, .yaml files")
+    private List<Path> books = List.of();
+
+    @Override
+    public Integer call() {
+        List<NamedBook> named = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Path file : books) {
+            named.add(new NamedBook(name(file, names), Books.usable(file)));
+        }
+        if (named.isEmpty()) {
+            named.add(Serving.demo());
+        }
+        Serving.run(Objects.requireNonNull(spec).commandLine(), named, port);
+        return Gudgeon.CLEAR;
+    }
+
+    /** The file's name without its ending, made fit for an address and told apart from the others. */
+    private static String name(Path file, Set<String> taken) {
+        String plain = Objects.requireNonNullElse(file.getFileName(), file)
+                .toString()
+                .replaceFirst("\\.[A-Za-z]+$", "")
+                .replaceAll("[^A-Za-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        String base = plain.isEmpty() ? "book" : plain;
+        String name = base;
+        for (int n = 2; !taken.add(name); n++) {
+            name = base + "-" + n;
+        }
+        return name;
+    }
+}

@@ -1,0 +1,5 @@
+/** The command line. */
+@NullMarked
+package gudgeon.bench.cli;
+
+import org.jspecify.annotations.NullMarked;

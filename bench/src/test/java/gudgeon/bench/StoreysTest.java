@@ -1,0 +1,72 @@
+package gudgeon.bench;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import gudgeon.mechanics.upward.LooksUp;
+import org.junit.jupiter.api.Test;
+
+/** Each storey stands only on those below it. Maven refuses most of it already: a module lacks what it must not use. */
+class StoreysTest {
+    private static final ArchRule DOWNWARD = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("gudgeon..")
+            .layer("mechanics")
+            .definedBy("gudgeon.mechanics..")
+            .layer("rebuild")
+            .definedBy("gudgeon.rebuild..")
+            .layer("bench")
+            .definedBy("gudgeon.bench..")
+            .whereLayer("bench")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("rebuild")
+            .mayOnlyBeAccessedByLayers("bench")
+            .whereLayer("mechanics")
+            .mayOnlyBeAccessedByLayers("rebuild", "bench");
+
+    private static final ArchRule NUMBERS_ONLY = ArchRuleDefinition.noClasses()
+            .that()
+            .resideInAPackage("gudgeon.mechanics..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.snakeyaml..", "com.fasterxml..", "io.javalin..", "java.nio.file..", "java.io..");
+
+    private static final ArchRule NO_FRAMEWORKS_BELOW = ArchRuleDefinition.noClasses()
+            .that()
+            .resideInAPackage("gudgeon.rebuild..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fasterxml..", "io.javalin..", "picocli..", "java.nio.file..");
+
+    private static JavaClasses product() {
+        return new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages("gudgeon");
+    }
+
+    @Test
+    void eachStoreyStandsOnlyOnThoseBelow() {
+        JavaClasses product = product();
+        assertThat(product.size()).isGreaterThan(100);
+        DOWNWARD.check(product);
+        NUMBERS_ONLY.check(product);
+        NO_FRAMEWORKS_BELOW.check(product);
+    }
+
+    @Test
+    void everyPackageIsARoomOfAStorey() {
+        assertThat(product().stream().map(type -> type.getPackageName()).distinct())
+                .allMatch(name -> name.matches("gudgeon\\.(mechanics|rebuild|bench)\\.[a-z]+(\\.[a-z]+)?"));
+    }
+
+    @Test
+    void theRuleCanFail() {
+        JavaClasses wrong = new ClassFileImporter().importClasses(LooksUp.class, StoreysTest.class);
+        assertThat(DOWNWARD.evaluate(wrong).hasViolation()).isTrue();
+        assertThat(NUMBERS_ONLY.evaluate(wrong).hasViolation()).isTrue();
+    }
+}
