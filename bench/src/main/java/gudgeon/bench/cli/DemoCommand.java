@@ -18,7 +18,11 @@ final class DemoCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Option(names = "--port", paramLabel = "PORT", defaultValue = "7373", description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "7373",
+            description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
     private int port;
 
     @Override

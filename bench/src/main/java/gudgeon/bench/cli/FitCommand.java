@@ -37,7 +37,10 @@ final class FitCommand implements Callable<Integer> {
     @Option(names = "--piston", paramLabel = "ID", description = "the piston to try; the book's first without this")
     private @Nullable String piston;
 
-    @Option(names = "--gasket", paramLabel = "ID", description = "the head gasket to try; the book's first without this")
+    @Option(
+            names = "--gasket",
+            paramLabel = "ID",
+            description = "the head gasket to try; the book's first without this")
     private @Nullable String gasket;
 
     @Option(
@@ -86,7 +89,9 @@ final class FitCommand implements Callable<Integer> {
                 Optional.ofNullable(piston),
                 Optional.ofNullable(gasket),
                 teeth,
-                valveClearance == null ? OptionalDouble.empty() : OptionalDouble.of(Typed.mm("--valve-clearance", valveClearance)),
+                valveClearance == null
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(Typed.mm("--valve-clearance", valveClearance)),
                 turned,
                 Map.of());
         try {
@@ -100,7 +105,8 @@ final class FitCommand implements Callable<Integer> {
         try {
             Files.writeString(file, GapPicture.svg(fit, unit), StandardCharsets.UTF_8);
         } catch (IOException unwritable) {
-            throw new Unusable(file + " can't be written: " + unwritable.getMessage() + ". Name a file in a folder that you may write to.");
+            throw new Unusable(file + " can't be written: " + unwritable.getMessage()
+                    + ". Name a file in a folder that you may write to.");
         }
     }
 }

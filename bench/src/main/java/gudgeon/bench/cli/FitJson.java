@@ -116,7 +116,9 @@ final class FitJson {
         json.put("touchesToDeg", spans.isEmpty() ? null : spans.get(0).toDeg());
         json.put(
                 "spans",
-                spans.stream().map(span -> List.of(span.fromDeg(), span.toDeg())).toList());
+                spans.stream()
+                        .map(span -> List.of(span.fromDeg(), span.toDeg()))
+                        .toList());
         json.put("sentence", finding.sentence());
         json.put("budget", budget(finding.budget()));
         return json;

@@ -24,7 +24,9 @@ final class FitTable {
             out.printf(
                     Locale.ROOT,
                     ROW,
-                    String.join(" and ", finding.valves()) + (finding.valves().isEmpty() ? "" : " ") + finding.kind().term(),
+                    String.join(" and ", finding.valves())
+                            + (finding.valves().isEmpty() ? "" : " ")
+                            + finding.kind().term(),
                     unit.format(finding.gap().leastMm()) + " ± "
                             + unit.format(Finding.COVERAGE * finding.standardUncertaintyMm()),
                     String.format(Locale.ROOT, "%.1f°", finding.gap().atDeg()),
@@ -32,7 +34,8 @@ final class FitTable {
                     word(finding.verdict()));
         }
         out.println();
-        out.println("The doubt is twice the standard uncertainty, about 95 %. Angles: 0° firing, 360° overlap top dead centre.");
+        out.println(
+                "The doubt is twice the standard uncertainty, about 95 %. Angles: 0° firing, 360° overlap top dead centre.");
         figures(fit.figures(), unit, out);
         cures(fit.cures(), out);
         fit.next().ifPresent(next -> {
@@ -76,7 +79,8 @@ final class FitTable {
         out.println();
         out.println("What would cure it:");
         for (CureLine cure : cures) {
-            out.println((cure.works() ? "  works:       " : "  can't work:  ") + cure.what()
+            out.println((cure.works() ? "  works:       " : "  can't work:  ")
+                    + cure.what()
                     + (cure.whyNot().isEmpty() ? "" : " " + cure.whyNot()));
             if (cure.works()) {
                 cure.costs().forEach(cost -> out.println("                 " + cost));

@@ -40,9 +40,13 @@ final class GapPicture {
 
     private String draw() {
         int fields = fit.valveIds().size();
-        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" font-family=\"sans-serif\""
-                + " font-size=\"13\" aria-labelledby=\"title desc\">%n", LEFT + WIDTH + 20, fields * FIELD);
-        add("<title id=\"title\">%s</title>%n<desc id=\"desc\">%s</desc>%n", text("Gaps of " + fit.engine()), text(fit.sentence()));
+        add(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" font-family=\"sans-serif\""
+                        + " font-size=\"13\" aria-labelledby=\"title desc\">%n",
+                LEFT + WIDTH + 20, fields * FIELD);
+        add(
+                "<title id=\"title\">%s</title>%n<desc id=\"desc\">%s</desc>%n",
+                text("Gaps of " + fit.engine()), text(fit.sentence()));
         add("<rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>%n");
         for (int v = 0; v < fields; v++) {
             field(v, v * FIELD + 60);
@@ -53,12 +57,17 @@ final class GapPicture {
 
     private void field(int v, double top) {
         String id = fit.valveIds().get(v);
-        add("<text x=\"%.1f\" y=\"%.1f\" font-size=\"16\">%s valve, gaps over the crank angle</text>%n", LEFT, top - 36, text(id));
+        add(
+                "<text x=\"%.1f\" y=\"%.1f\" font-size=\"16\">%s valve, gaps over the crank angle</text>%n",
+                LEFT, top - 36, text(id));
         for (double mm = lowestMm; mm <= HIGHEST_MM; mm++) {
-            add("<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%.2f\" y2=\"%.2f\" stroke=\"%s\"/>%n",
+            add(
+                    "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%.2f\" y2=\"%.2f\" stroke=\"%s\"/>%n",
                     LEFT, LEFT + WIDTH, y(top, mm), y(top, mm), mm == 0 ? "#000" : "#ccc");
             if (mm % 2 == 0) {
-                add("<text x=\"%.1f\" y=\"%.2f\" text-anchor=\"end\">%s</text>%n", LEFT - 6, y(top, mm) + 4, unit.format(mm));
+                add(
+                        "<text x=\"%.1f\" y=\"%.2f\" text-anchor=\"end\">%s</text>%n",
+                        LEFT - 6, y(top, mm) + 4, unit.format(mm));
             }
         }
         for (int deg = 0; deg <= 720; deg += 90) {
@@ -83,22 +92,36 @@ final class GapPicture {
         for (int i = 0; i < values.length; i++) {
             boolean shown = !Double.isNaN(values[i]) && values[i] <= HIGHEST_MM;
             if (shown) {
-                path.append(String.format(Locale.ROOT, "%s%.1f %.2f", down ? "L" : "M",
-                        LEFT + curves.thetaDeg()[i], y(top, Math.max(values[i], lowestMm))));
+                path.append(String.format(
+                        Locale.ROOT,
+                        "%s%.1f %.2f",
+                        down ? "L" : "M",
+                        LEFT + curves.thetaDeg()[i],
+                        y(top, Math.max(values[i], lowestMm))));
             }
             down = shown;
         }
-        add("<path d=\"%s\" fill=\"none\" stroke=\"#000\" stroke-width=\"1.6\" stroke-dasharray=\"%s\"/>%n", path, dashes);
-        add("<circle cx=\"%.1f\" cy=\"%.2f\" r=\"4\"/>%n",
+        add(
+                "<path d=\"%s\" fill=\"none\" stroke=\"#000\" stroke-width=\"1.6\" stroke-dasharray=\"%s\"/>%n",
+                path, dashes);
+        add(
+                "<circle cx=\"%.1f\" cy=\"%.2f\" r=\"4\"/>%n",
                 LEFT + finding.gap().atDeg(), y(top, Math.max(finding.gap().leastMm(), lowestMm)));
         double legend = LEFT + place * 180;
-        add("<path d=\"M%.1f %.1fh30\" stroke=\"#000\" stroke-width=\"1.6\" stroke-dasharray=\"%s\"/>%n",
+        add(
+                "<path d=\"M%.1f %.1fh30\" stroke=\"#000\" stroke-width=\"1.6\" stroke-dasharray=\"%s\"/>%n",
                 legend, top - 18, dashes);
-        add("<text x=\"%.1f\" y=\"%.1f\">%s</text>%n", legend + 36, top - 14, text(finding.kind().term()));
-        add("<path d=\"M%.1f %.2fh12\" stroke=\"#000\" stroke-width=\"3\"/>%n", LEFT - 4 + place * 14, y(top, finding.wantedMm()));
+        add(
+                "<text x=\"%.1f\" y=\"%.1f\">%s</text>%n",
+                legend + 36, top - 14, text(finding.kind().term()));
+        add(
+                "<path d=\"M%.1f %.2fh12\" stroke=\"#000\" stroke-width=\"3\"/>%n",
+                LEFT - 4 + place * 14, y(top, finding.wantedMm()));
         if (place == 0) {
-            add("<text x=\"%.1f\" y=\"%.1f\">Thick marks at the left: least gap wanted. Dots: least gap found. Across: crank"
-                    + " angle, 360° overlap top dead centre.</text>%n", LEFT, top + HEIGHT + 38);
+            add(
+                    "<text x=\"%.1f\" y=\"%.1f\">Thick marks at the left: least gap wanted. Dots: least gap found. Across: crank"
+                            + " angle, 360° overlap top dead centre.</text>%n",
+                    LEFT, top + HEIGHT + 38);
         }
     }
 
@@ -111,6 +134,9 @@ final class GapPicture {
     }
 
     private static String text(String raw) {
-        return raw.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return raw.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

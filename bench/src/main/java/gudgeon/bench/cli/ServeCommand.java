@@ -24,7 +24,11 @@ final class ServeCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Option(names = "--port", paramLabel = "PORT", defaultValue = "7373", description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "7373",
+            description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
     private int port;
 
     @Parameters(paramLabel = "BOOK", arity = "0..*", description = "engine books, .yaml files")

@@ -38,10 +38,12 @@ final class Serving {
             throw new Unusable("A port is a number from 0 to 65535, not " + port + ".");
         }
         try (Bench bench = Bench.start(books, port)) {
-            command.getOut().println("Gudgeon is at " + bench.address() + " on this machine only. Stop it with Ctrl+C.");
+            command.getOut()
+                    .println("Gudgeon is at " + bench.address() + " on this machine only. Stop it with Ctrl+C.");
             new CountDownLatch(1).await();
         } catch (JavalinBindException taken) {
-            throw new Unusable("Port " + port + " is taken by another program; name another with --port, or 0 for any free one.");
+            throw new Unusable(
+                    "Port " + port + " is taken by another program; name another with --port, or 0 for any free one.");
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
