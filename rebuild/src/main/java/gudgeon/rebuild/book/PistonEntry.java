@@ -53,7 +53,8 @@ public record PistonEntry(
         }
     }
 
-    PistonEntry each(UnaryOperator<Size> change) {
+    /** The same piston with every size changed. */
+    public PistonEntry each(UnaryOperator<Size> change) {
         return new PistonEntry(
                 id,
                 from,

@@ -45,17 +45,17 @@ public record Size(
 
     /** The same size with another value and the same doubts. */
     public Size at(double value) {
-        return new Size(
-                path,
-                label,
-                unit,
-                new Quantity(value, quantity.doubts()),
-                written,
-                instrument,
-                readings,
-                note,
-                source,
-                where);
+        return as(new Quantity(value, quantity.doubts()));
+    }
+
+    /** The same size with another value and other doubts. */
+    public Size as(Quantity other) {
+        return new Size(path, label, unit, other, written, instrument, readings, note, source, where);
+    }
+
+    /** The same size at another path. */
+    public Size renamed(String otherPath) {
+        return new Size(otherPath, label, unit, quantity, written, instrument, readings, note, source, where);
     }
 
     /** False for the stand-in of a size that could not be read. */

@@ -6,7 +6,8 @@ import java.util.List;
 public final class UnknownChoice extends RuntimeException {
     private final List<String> sentences;
 
-    UnknownChoice(List<String> sentences) {
+    /** Refuses a choice for the reasons given. */
+    public UnknownChoice(List<String> sentences) {
         super(String.join(" ", sentences));
         this.sentences = List.copyOf(sentences);
     }

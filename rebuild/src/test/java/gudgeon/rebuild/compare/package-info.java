@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.compare;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.drill;
+
+import org.jspecify.annotations.NullMarked;
