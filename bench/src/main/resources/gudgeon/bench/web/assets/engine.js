@@ -58,9 +58,15 @@ export class Engine {
     return this.findings.find((f) => f.kind === kind && f.valves.length === 1 && f.valves[0] === valve.id);
   }
 
+  /** A valve's bore gap at an angle, or null; where the least was found, that itself and not what lies between samples. */
+  boreGap(valve, deg) {
+    const found = this.finding(valve, 'bore');
+    return found && Math.abs(found.at - deg) <= 0.06 ? found.least : this.at(valve.bore, deg);
+  }
+
   /** How a valve's bore gap stands at an angle: touches, close or clears. */
   standing(valve, deg) {
-    const gap = this.at(valve.bore, deg);
+    const gap = this.boreGap(valve, deg);
     const found = this.finding(valve, 'bore');
     if (gap === null || !found) return 'clears';
     return gap < 0 ? 'touches' : gap < found.wanted ? 'close' : 'clears';

@@ -51,18 +51,15 @@ async function ask(whole, settle = false) {
   show(answer, whole);
 }
 
-/** Puts the answer's live parts in the place of the page's; a field being typed in is left alone. */
+/** Puts the answer's live parts, or the whole form too, in the place of the page's; a field being typed in is left alone. */
 function show(answer, whole) {
   const open = [...document.querySelectorAll('details[open][id]')].map((details) => details.id);
   const active = document.activeElement;
-  if (whole) {
-    swap('choice', answer);
-  } else {
-    const typing = one('sizes').contains(active);
-    for (const part of document.querySelectorAll('[data-live]')) {
-      const inSizes = part.id === 'sizes' ? typing : !typing && part.closest('#sizes');
-      if (part.isConnected && !inSizes) swap(part.id, answer);
-    }
+  const typing = one('sizes').contains(active);
+  if (whole) swap('choice', answer);
+  for (const part of document.querySelectorAll('[data-live]')) {
+    const kept = whole ? part.closest('#choice') : part.id === 'sizes' ? typing : !typing && part.closest('#sizes');
+    if (part.isConnected && !kept) swap(part.id, answer);
   }
   open.forEach((id) => one(id)?.setAttribute('open', ''));
   if (active?.id && !active.isConnected) one(active.id)?.focus();
@@ -122,7 +119,7 @@ function turn() {
   const id = document.querySelector('input[name=through]:checked').value;
   const valve = engine.valves.find((v) => v.id === id);
   const words = engine.valves.map((v) => {
-    const gap = engine.at(v.bore, deg);
+    const gap = engine.boreGap(v, deg);
     return `${v.id} lift ${engine.length(engine.at(v.lift, deg))}, bore gap ${gap === null ? 'none' : engine.length(gap)}`;
   }).join('; ');
   one('reading').textContent = words;

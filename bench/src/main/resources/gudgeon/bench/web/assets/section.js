@@ -18,7 +18,7 @@ export function drawSection(svg, note, engine, valve, deg) {
     if (other !== valve && apart < 0.02) parts.push(...head(engine, other, plane, deg));
   }
   parts.push(...head(engine, valve, plane, deg));
-  const gap = engine.at(valve.bore, deg);
+  const gap = engine.boreGap(valve, deg);
   const place = gap === null ? null : nearestBelow(engine, valve, plane, deg, profile);
   if (place) parts.push(...arrow(engine, place, gap, engine.standing(valve, deg)));
   svg.replaceChildren(...parts);

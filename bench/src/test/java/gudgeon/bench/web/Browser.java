@@ -1,0 +1,134 @@
+package gudgeon.bench.web;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** Debian's Chromium without a window, as the page tests use it. */
+final class Browser implements AutoCloseable {
+    private static final String CHROMIUM = "/usr/bin/chromium";
+    private static final String DRIVER = "/usr/bin/chromedriver";
+
+    final ChromeDriver driver;
+
+    Browser() {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(CHROMIUM);
+        options.addArguments(
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--enable-unsafe-swiftshader",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--hide-scrollbars",
+                "--user-data-dir=" + newFolder());
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        options.setCapability("goog:loggingPrefs", logs);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(new File(DRIVER))
+                .build();
+        driver = new ChromeDriver(service, options);
+    }
+
+    private static Path newFolder() {
+        try {
+            return Files.createTempDirectory("gudgeon-browser");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Takes on the size of a screen and a colour scheme: "light" or "dark". */
+    void screen(int width, int height, String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    }
+
+    /** The element with that id. */
+    WebElement the(String id) {
+        return driver.findElement(By.id(id));
+    }
+
+    /** Text of the element with that id, as it stands in the page. */
+    String text(String id) {
+        return String.valueOf(the(id).getDomProperty("textContent")).strip();
+    }
+
+    /** Waits until the text of the element with that id holds a text. */
+    void until(String id, String text) {
+        waiting()
+                .withMessage(() -> "'" + text + "' in #" + id)
+                .until(d -> textOrNone(id).contains(text));
+    }
+
+    private String textOrNone(String id) {
+        List<WebElement> found = driver.findElements(By.id(id));
+        return found.isEmpty()
+                ? ""
+                : String.valueOf(
+                        driver.executeScript("return document.getElementById(arguments[0])?.textContent ?? ''", id));
+    }
+
+    WebDriverWait waiting() {
+        return new WebDriverWait(driver, Duration.ofSeconds(10), Duration.ofMillis(50));
+    }
+
+    /** Errors that the page wrote to the console. */
+    List<String> consoleErrors() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .filter(entry -> entry.getLevel().intValue() >= Level.SEVERE.intValue())
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    /** Addresses of all that the page has loaded. */
+    List<String> loaded() {
+        Object names =
+                driver.executeScript("return performance.getEntries().map(e => e.name).filter(n => n.includes(':'))");
+        return names instanceof List<?> list
+                ? list.stream().map(String::valueOf).toList()
+                : List.of();
+    }
+
+    /** Keeps a picture of the page's first so many pixels. */
+    void picture(Path file, int width, int height) throws IOException {
+        Map<String, Object> shot = driver.executeCdpCommand(
+                "Page.captureScreenshot",
+                Map.of(
+                        "captureBeyondViewport",
+                        true,
+                        "clip",
+                        Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1)));
+        Files.createDirectories(file.getParent());
+        Files.write(file, Base64.getDecoder().decode(String.valueOf(shot.get("data"))));
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}
