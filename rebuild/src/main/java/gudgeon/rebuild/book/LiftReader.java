@@ -1,5 +1,6 @@
 package gudgeon.rebuild.book;
 
+import gudgeon.mechanics.valvetrain.LiftJumps;
 import gudgeon.rebuild.book.SizeText.NotASize;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,8 +188,23 @@ final class LiftReader {
                         "Check this reading and the one before; a digit may be wrong.");
             }
         }
+        checkJumps(points, wheres, path);
         checkEnd(points.get(0), wheres.get(0), path);
         checkEnd(points.get(points.size() - 1), wheres.get(points.size() - 1), path);
+    }
+
+    private void checkJumps(List<LiftEntry.Point> points, List<Where> wheres, String path) {
+        double[] angles = points.stream().mapToDouble(LiftEntry.Point::deg).toArray();
+        double[] lifts = points.stream().mapToDouble(LiftEntry.Point::mm).toArray();
+        for (LiftJumps.Jump jump : LiftJumps.of(angles, lifts)) {
+            faults.doubt(
+                    wheres.get(jump.index()),
+                    path,
+                    "The lift of " + Words.number(lifts[jump.index()]) + " mm at "
+                            + Words.number(angles[jump.index()]) + "° jumps: its neighbours ask for about "
+                            + Words.number(Math.rint((lifts[jump.index()] - jump.departureMm()) * 100) / 100) + " mm.",
+                    "Read it again; no valve can be thrown about like that.");
+        }
     }
 
     private void checkEnd(LiftEntry.Point end, Where where, String path) {

@@ -204,6 +204,10 @@ class EngineBookReaderTest {
                         "would stand 18 mm below the deck"),
                 spoilt("bore: 51", "bore: 49", "The gasket's hole of 49 mm reaches into the bore of 50.01 mm."),
                 spoilt("unit: cm3", "unit: in3", "hardly goes with a swept volume of 98.2 cm³"),
+                spoilt(
+                        "[-130, 0.49]",
+                        "[-130, 0.94]",
+                        "The lift of 0.94 mm at -130° jumps: its neighbours ask for about 0.5 mm."),
                 spoilt("[-130, 0.49]", "[-130, 4.9]", "at -120°, where the valve opens."),
                 spoilt(
                         "offset: 11.4 ± 0.1, azimuth: 180",

@@ -1,0 +1,62 @@
+package gudgeon.mechanics.valvetrain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class LiftJumpsTest {
+    private static final double STEP = 10;
+
+    private static double[] angles() {
+        double[] angles = new double[31];
+        for (int i = 0; i < angles.length; i++) {
+            angles[i] = (i - 15) * STEP;
+        }
+        return angles;
+    }
+
+    private static double[] lifts(LiftLaw law) {
+        double[] lifts = new double[31];
+        for (int i = 0; i < lifts.length; i++) {
+            double rise = law.rise(1 - Math.abs(i - 15) / 15.0);
+            lifts[i] = Math.rint(7.5 * rise * 100) / 100;
+        }
+        return lifts;
+    }
+
+    @ParameterizedTest
+    @EnumSource(LiftLaw.class)
+    void noReadingOfASoundTableJumps(LiftLaw law) {
+        assertThat(LiftJumps.of(angles(), lifts(law))).isEmpty();
+    }
+
+    @Property
+    void aMistypedReadingIsFoundAlone(
+            @ForAll @IntRange(min = 4, max = 26) int at, @ForAll @DoubleRange(min = 0.15, max = 2) double off) {
+        double[] lifts = lifts(LiftLaw.POLYNOMIAL_345);
+        lifts[at] += off;
+        assertThat(LiftJumps.of(angles(), lifts)).singleElement().satisfies(jump -> {
+            assertThat(jump.index()).isEqualTo(at);
+            assertThat(jump.departureMm()).isEqualTo(off, within(0.04));
+        });
+    }
+
+    /** A cubic passes through its own points whatever their spacing, so nothing departs from it. */
+    @Property
+    void unevenAnglesDoNoHarm(@ForAll @DoubleRange(min = 0.3, max = 0.9) double share) {
+        double[] angles = new double[12];
+        double[] lifts = new double[12];
+        for (int i = 0; i < 12; i++) {
+            angles[i] = 10 * i + (i % 2 == 0 ? 0 : 8 * share);
+            double x = angles[i] / 60 - 1;
+            lifts[i] = 3 + x - x * x - x * x * x;
+        }
+        assertThat(LiftJumps.of(angles, lifts)).isEmpty();
+    }
+}
