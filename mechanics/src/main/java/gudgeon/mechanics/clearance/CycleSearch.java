@@ -187,6 +187,7 @@ final class CycleSearch {
 
     static double wrap(double theta) {
         double within = theta % CYCLE;
-        return within < 0 ? within + CYCLE : within;
+        // adding 0 makes of -0 a plain 0
+        return within < 0 ? within + CYCLE : within + 0.0;
     }
 }
