@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 all clear; 1 something touches, is close or unproven; 2 unusable input.",
             "The maker's manual, local rules and licensed practice come before Gudgeon."
         },
-        subcommands = {FitCommand.class, CheckCommand.class, DemoCommand.class, ServeCommand.class})
+        subcommands = {FitCommand.class, CompareCommand.class, CheckCommand.class, DemoCommand.class, ServeCommand.class
+        })
 public final class Gudgeon implements Runnable {
     /** All clear. */
     static final int CLEAR = 0;

@@ -1,0 +1,3 @@
+/** Tests of the command line. */
+@org.jspecify.annotations.NullMarked
+package gudgeon.bench.cli;
