@@ -3,7 +3,6 @@ package gudgeon.rebuild.book;
 import gudgeon.rebuild.book.Form.Value;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,8 +42,7 @@ final class Fields {
         this.sizes = sizes;
         this.faults = sizes.faults();
         if (entry instanceof Entry.Block block) {
-            take(block, others);
-            checkPresent();
+            entries.putAll(FormCheck.entries(form, block, path, others, faults));
         } else if (where.line() > 0) {
             faults.fault(
                     where,
@@ -56,89 +54,6 @@ final class Fields {
 
     Fields(Form form, Entry entry, String path, String subject, SizeReader sizes) {
         this(form, entry, path, subject, Set.of(), sizes);
-    }
-
-    private void take(Entry.Block block, Set<String> others) {
-        Set<String> known = new LinkedHashSet<>(form.names());
-        known.addAll(others);
-        Map<String, Where> first = new LinkedHashMap<>();
-        for (Entry.Pair pair : block.pairs()) {
-            String key = pair.key();
-            Where before = first.putIfAbsent(key, pair.keyWhere());
-            if (before != null) {
-                faults.fault(
-                        pair.keyWhere(),
-                        at(Words.shortened(key)),
-                        "The key '" + Words.shortened(key) + "' stands here again, first on line " + before.line()
-                                + ".",
-                        "Keep one of the two.");
-            } else if (known.contains(key)) {
-                entries.put(key, pair.entry());
-            } else {
-                unknown(pair, known);
-            }
-        }
-    }
-
-    private void unknown(Entry.Pair pair, Set<String> known) {
-        String key = Words.shortened(pair.key());
-        if (pair.key().strip().matches("\\d+.*")
-                && pair.entry() instanceof Entry.Text text
-                && text.text().isEmpty()) {
-            faults.fault(
-                    pair.keyWhere(),
-                    path,
-                    "'" + key + "' stands alone after a comma between braces; a decimal comma does not work there.",
-                    "Put the size in quotes or write a decimal point.");
-            return;
-        }
-        String expected = Words.nearest(pair.key(), known)
-                .map(near -> "Did you mean '" + near + "'?")
-                .orElse("Known here: " + String.join(", ", known) + ".");
-        faults.fault(pair.keyWhere(), at(key), "'" + key + "' is not a key of " + article(form.name()) + ".", expected);
-    }
-
-    private void checkPresent() {
-        for (Form.Key key : form.keys()) {
-            if (key.required() && !entries.containsKey(key.name())) {
-                missing(key);
-            }
-        }
-        List<Form.Way> begun = form.ways().stream()
-                .filter(way -> entries.containsKey(way.lead()))
-                .toList();
-        if (begun.size() == 1) {
-            Form.Way way = begun.get(0);
-            way.needed().stream()
-                    .filter(name -> !entries.containsKey(name))
-                    .forEach(name -> missing(form.key(name).orElseThrow()));
-            for (String name : entries.keySet()) {
-                if (!way.uses(name)) {
-                    Entry entry = entries.getOrDefault(name, nothing());
-                    faults.fault(
-                            entry.where(),
-                            at(name),
-                            "'" + name + "' does not go with '" + way.lead() + "' in " + article(form.name()) + ".",
-                            "Take one of them out.");
-                }
-            }
-        } else if (!form.ways().isEmpty()) {
-            String leads = String.join(
-                    "' or '", form.ways().stream().map(Form.Way::lead).toList());
-            faults.fault(
-                    where,
-                    path,
-                    (begun.isEmpty()
-                                    ? "It is not said which kind of "
-                                    : "It is said in more than one way which kind of ")
-                            + form.name() + " this is.",
-                    "Write one of '" + leads + "'.");
-        }
-    }
-
-    private void missing(Form.Key key) {
-        faults.fault(
-                where, path, "The " + form.name() + " has no '" + key.name() + "'.", "Add it: " + key.description());
     }
 
     /** The same block, its sizes read by another reader. */
@@ -376,9 +291,5 @@ final class Fields {
     /** Stands for what is missing; line 0 says that it is not in the file. */
     static Entry nothing() {
         return new Entry.Text("", new Where(0, 0));
-    }
-
-    private static String article(String name) {
-        return ("aeiou".indexOf(name.charAt(0)) >= 0 ? "an " : "a ") + name;
     }
 }

@@ -12,8 +12,6 @@ import java.util.stream.Collectors;
 
 /** Reads sizes, as text or as a block, with the doubts of the instruments they were measured with. */
 final class SizeReader {
-    private static final double MM_PER_INCH = 25.4;
-
     private final Map<String, Instrument> instruments;
     private final Faults faults;
 
@@ -34,7 +32,7 @@ final class SizeReader {
         Optional<Size> size = entry instanceof Entry.Block block
                 ? ofBlock(block, path, label, span)
                 : entry instanceof Entry.Text text ? ofText(text, path, label, span) : ofList(entry, path);
-        return size.filter(read -> plausible(read, span)).orElseGet(() -> standIn(path, label, span));
+        return size.filter(read -> SpanCheck.passes(read, span, faults)).orElseGet(() -> standIn(path, label, span));
     }
 
     private Optional<Size> ofList(Entry entry, String path) {
@@ -219,45 +217,6 @@ final class SizeReader {
         doubts.add(Doubt.resolution(instrument.resolution()));
         doubts.add(Doubt.permissibleError(instrument.error()));
         return true;
-    }
-
-    /** Whether a size is one that a small engine can have; tells why if not. */
-    private boolean plausible(Size size, Value.OfSize span) {
-        double value = size.value();
-        if (value >= span.low() && value <= span.high()) {
-            double half = size.quantity().standardUncertainty() * Math.sqrt(3);
-            if (span.low() > 0 && half > Math.abs(value)) {
-                faults.doubt(
-                        size.where(),
-                        size.path(),
-                        "The doubt of the " + size.label() + " is larger than the size itself.",
-                        "Check both, or measure it better.");
-            }
-            return true;
-        }
-        String unit = size.unit().symbol();
-        boolean inches = size.unit() == Unit.MM
-                && Math.abs(value) < span.low()
-                && value * MM_PER_INCH >= span.low()
-                && value * MM_PER_INCH <= span.high();
-        boolean thou = size.unit() == Unit.MM
-                && span.high() <= 10
-                && value > span.high()
-                && value * MM_PER_INCH / 1000 >= span.low()
-                && value * MM_PER_INCH / 1000 <= span.high();
-        String expected = inches
-                ? "It looks like inches: write '" + Words.number(value) + " in' if it is."
-                : thou
-                        ? "It looks like thousandths of an inch: write '" + Words.number(value) + " thou' if it is."
-                        : "Between " + Words.number(span.low()) + " and " + Words.number(span.high()) + " " + unit
-                                + " is expected.";
-        faults.fault(
-                size.where(),
-                size.path(),
-                "The " + size.label() + " of " + Words.number(value) + " " + unit
-                        + (value < 0 && span.low() >= 0 ? " is below zero." : " can't be right."),
-                expected.strip());
-        return false;
     }
 
     /** A size to go on reading with: in its span, without doubt, known by its line 0. */

@@ -21,12 +21,12 @@ final class BookSchema {
             Forms.HEAD,
             Forms.GASKET,
             Forms.CAM,
-            Forms.VALVE,
-            Forms.LIFT,
-            Forms.PISTON,
-            Forms.CROWN,
-            Forms.GROOVE,
-            Forms.POCKET,
+            ValveForms.VALVE,
+            ValveForms.LIFT,
+            PistonForms.PISTON,
+            PistonForms.CROWN,
+            PistonForms.GROOVE,
+            PistonForms.POCKET,
             Forms.WANTED,
             Forms.WANTED_VALVE);
 
