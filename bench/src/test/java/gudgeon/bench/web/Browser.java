@@ -73,28 +73,19 @@ final class Browser implements AutoCloseable {
         return driver.findElement(By.id(id));
     }
 
-    /** Text of the element with that id, as it stands in the page. */
+    /** Text of the element with that id as it now stands in the page, empty where there is none. */
     String text(String id) {
-        return String.valueOf(the(id).getDomProperty("textContent")).strip();
+        Object text = driver.executeScript("return document.getElementById(arguments[0])?.textContent ?? ''", id);
+        return String.valueOf(text).strip();
     }
 
     /** Waits until the text of the element with that id holds a text. */
     void until(String id, String text) {
-        waiting()
-                .withMessage(() -> "'" + text + "' in #" + id)
-                .until(d -> textOrNone(id).contains(text));
-    }
-
-    private String textOrNone(String id) {
-        List<WebElement> found = driver.findElements(By.id(id));
-        return found.isEmpty()
-                ? ""
-                : String.valueOf(
-                        driver.executeScript("return document.getElementById(arguments[0])?.textContent ?? ''", id));
+        waiting().withMessage(() -> "'" + text + "' in #" + id).until(d -> text(id).contains(text));
     }
 
     WebDriverWait waiting() {
-        return new WebDriverWait(driver, Duration.ofSeconds(10), Duration.ofMillis(50));
+        return new WebDriverWait(driver, Duration.ofSeconds(30), Duration.ofMillis(50));
     }
 
     /** Errors that the page wrote to the console. */

@@ -147,6 +147,18 @@ class TrialFitPageTest {
         assertThat(browser.text("verdict-sentence")).contains("touch");
     }
 
+    @ParameterizedTest
+    @CsvSource({"360, 740", "1366, 768"})
+    void comparesTwoPistons(int width, int height) {
+        browser.screen(width, height, "light");
+        open("?piston=original");
+        new Select(browser.the("other")).selectByValue("pattern");
+        browser.until("compared", "The piston 'pattern' differs from 'original' in");
+        assertThat(browser.text("compare")).contains("exhaust pocket depth", "different");
+        assertThat(sideways()).as("the page needs no scrolling sideways").isTrue();
+        assertThat(new AxeBuilder().analyze(browser.driver).getViolations()).isEmpty();
+    }
+
     @Test
     void settlesTheDoubtByDrawing() {
         browser.screen(1366, 768, "light");

@@ -3,6 +3,7 @@ package gudgeon.bench.web.fit;
 import gudgeon.mechanics.clearance.Verdict;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.compare.Comparison;
 import gudgeon.rebuild.fit.Figure;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.Input;
@@ -11,6 +12,7 @@ import gudgeon.rebuild.fit.TrialFit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * All that the page shows.
@@ -42,8 +44,15 @@ public record FitPage(
      * @param drawing the shapes for the page's script, as JSON
      * @param atDeg crank angle of the cursor
      * @param settled the doubt of the deciding gap by drawing lots, where that was asked for
+     * @param comparison with another piston, where one was asked for
      */
-    public record Found(TrialFit fit, List<GapPlot> plots, String drawing, double atDeg, Optional<Simulation> settled) {
+    public record Found(
+            TrialFit fit,
+            List<GapPlot> plots,
+            String drawing,
+            double atDeg,
+            Optional<Simulation> settled,
+            Optional<Comparison> comparison) {
         public Found {
             plots = List.copyOf(plots);
         }
@@ -122,6 +131,17 @@ public record FitPage(
     /** The cursor's angle as a field's value. */
     public String atText() {
         return String.format(Locale.ROOT, "%.1f", found.orElseThrow().atDeg());
+    }
+
+    /** A compared size with its unit, or the word that there is none. */
+    public String value(OptionalDouble value, String unit) {
+        if (value.isEmpty()) {
+            return "–";
+        }
+        boolean length = unit.equals("mm");
+        return lengths().number(value.getAsDouble(), length ? Unit.MM : Unit.NONE)
+                + "\u00a0"
+                + (length ? lengths().symbol() : unit);
     }
 
     private String number(double value, boolean length) {

@@ -3,6 +3,7 @@ package gudgeon.bench.web.fit;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.mechanics.clearance.Curves;
 import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.compare.Comparison;
 import gudgeon.rebuild.fit.GapKind;
 import gudgeon.rebuild.fit.Simulation;
 import gudgeon.rebuild.fit.TrialFit;
@@ -24,7 +25,7 @@ public final class FitRoom {
 
     private static final Set<GapKind> TO_CROWN = EnumSet.of(GapKind.BORE, GapKind.VALVE, GapKind.NEAREST, GapKind.SIDE);
     private static final long SEED = 20_240_229;
-    private static final int GREATEST_DRAWS = 200_000;
+    private static final int GREATEST_DRAWS = 50_000;
 
     private final Pages pages;
     private final Map<String, EngineBook> books;
@@ -65,7 +66,8 @@ public final class FitRoom {
                 GapPlot.of(fit, curves, asked.lengths()),
                 drawing.json(fit, curves, asked.lengths()),
                 asked.atDeg().orElseGet(() -> firstDeg(fit)),
-                asked.settle() ? settled(book, asked, fit) : Optional.empty());
+                asked.settle() ? settled(book, asked, fit) : Optional.empty(),
+                compared(book, asked));
     }
 
     /** Where the cursor stands at first: where a valve comes worst to the crown. */
@@ -75,6 +77,18 @@ public final class FitRoom {
                 .min(Comparator.comparingDouble(finding -> finding.gap().leastMm() - finding.wantedMm()))
                 .map(finding -> finding.gap().atDeg())
                 .orElse(0.0);
+    }
+
+    private static Optional<Comparison> compared(EngineBook book, Asked asked) {
+        boolean wanted = !asked.otherId().isEmpty() && !asked.otherId().equals(asked.pistonId());
+        return wanted
+                ? Optional.of(Comparison.of(
+                        book.with(asked.choice().changed()),
+                        asked.pistonId(),
+                        asked.otherId(),
+                        asked.choice(),
+                        asked.lengths().unit()))
+                : Optional.empty();
     }
 
     private static Optional<Simulation> settled(EngineBook book, Asked asked, TrialFit fit) {

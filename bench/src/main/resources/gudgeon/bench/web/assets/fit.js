@@ -32,6 +32,7 @@ function question(settle) {
 
 async function ask(whole, settle = false) {
   const address = question(settle);
+  if (settle) say('Drawing lots: this takes a few seconds.');
   page.asking?.abort();
   page.asking = new AbortController();
   let answer;
