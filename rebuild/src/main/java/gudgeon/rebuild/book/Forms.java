@@ -162,7 +162,7 @@ final class Forms {
                     "Teeth of the sprocket on the camshaft.")));
 
     static final Form WANTED_VALVE = new Form(
-            "wanted gaps of a valve",
+            "set of wanted gaps",
             "The least gaps wanted of one valve.",
             List.of(
                     wanted(
@@ -178,7 +178,7 @@ final class Forms {
 
     /** The block of wanted gaps also holds one block for each valve, under the valve's id. */
     static final Form WANTED = new Form(
-            "wanted gaps",
+            "list of wanted gaps",
             "The least gaps wanted: the maker's figures, or common practice where left out. One block for each valve under its id, and the gaps that belong to no valve.",
             List.of(
                     wanted("valve-to-valve", "valve to valve", "Between the heads of two valves."),

@@ -1,6 +1,6 @@
 package gudgeon.rebuild.book;
 
-import gudgeon.mechanics.valvetrain.LiftJumps;
+import gudgeon.mechanics.valvetrain.LiftReadings;
 import gudgeon.rebuild.book.SizeText.NotASize;
 import java.util.ArrayList;
 import java.util.List;
@@ -196,13 +196,13 @@ final class LiftReader {
     private void checkJumps(List<LiftEntry.Point> points, List<Where> wheres, String path) {
         double[] angles = points.stream().mapToDouble(LiftEntry.Point::deg).toArray();
         double[] lifts = points.stream().mapToDouble(LiftEntry.Point::mm).toArray();
-        for (LiftJumps.Jump jump : LiftJumps.of(angles, lifts)) {
+        for (LiftReadings.Jump jump : LiftReadings.of(angles, lifts).jumps()) {
             faults.doubt(
                     wheres.get(jump.index()),
                     path,
                     "The lift of " + Words.number(lifts[jump.index()]) + " mm at "
                             + Words.number(angles[jump.index()]) + "° jumps: its neighbours ask for about "
-                            + Words.number(Math.rint((lifts[jump.index()] - jump.departureMm()) * 100) / 100) + " mm.",
+                            + Words.number(Math.rint((lifts[jump.index()] - jump.byMm()) * 100) / 100) + " mm.",
                     "Read it again; no valve can be thrown about like that.");
         }
     }

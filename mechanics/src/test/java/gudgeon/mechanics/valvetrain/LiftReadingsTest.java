@@ -10,7 +10,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class LiftJumpsTest {
+class LiftReadingsTest {
     private static final double STEP = 10;
 
     private static double[] angles() {
@@ -33,17 +33,17 @@ class LiftJumpsTest {
     @ParameterizedTest
     @EnumSource(LiftLaw.class)
     void noReadingOfASoundTableJumps(LiftLaw law) {
-        assertThat(LiftJumps.of(angles(), lifts(law))).isEmpty();
+        assertThat(LiftReadings.of(angles(), lifts(law)).jumps()).isEmpty();
     }
 
     @Property
     void aMistypedReadingIsFoundAlone(
-            @ForAll @IntRange(min = 4, max = 26) int at, @ForAll @DoubleRange(min = 0.15, max = 2) double off) {
+            @ForAll @IntRange(min = 4, max = 26) int at, @ForAll @DoubleRange(min = 0.25, max = 2) double off) {
         double[] lifts = lifts(LiftLaw.POLYNOMIAL_345);
         lifts[at] += off;
-        assertThat(LiftJumps.of(angles(), lifts)).singleElement().satisfies(jump -> {
+        assertThat(LiftReadings.of(angles(), lifts).jumps()).singleElement().satisfies(jump -> {
             assertThat(jump.index()).isEqualTo(at);
-            assertThat(jump.departureMm()).isEqualTo(off, within(0.04));
+            assertThat(jump.byMm()).isEqualTo(off, within(0.04));
         });
     }
 
@@ -57,6 +57,6 @@ class LiftJumpsTest {
             double x = angles[i] / 60 - 1;
             lifts[i] = 3 + x - x * x - x * x * x;
         }
-        assertThat(LiftJumps.of(angles, lifts)).isEmpty();
+        assertThat(LiftReadings.of(angles, lifts).jumps()).isEmpty();
     }
 }
