@@ -105,6 +105,16 @@ class TrialFitPageTest {
     }
 
     @Test
+    void saysWhenSizesContradictEachOtherAndRecovers() {
+        browser.screen(1366, 768, "light");
+        open("?piston=original&size.crank.rod=20");
+        assertThat(browser.text("verdict")).contains("can’t be tried", "Put a changed size back");
+        browser.driver.findElement(By.cssSelector("button[name=back]")).click();
+        browser.until("verdict-sentence", "everything clears");
+        assertThat(browser.text("section-note")).contains("exhaust valve");
+    }
+
+    @Test
     void turnsTheEngineByKeyboard() {
         browser.screen(1366, 768, "light");
         open("?piston=original&at=300");
