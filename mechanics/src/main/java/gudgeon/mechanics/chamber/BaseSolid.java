@@ -5,11 +5,16 @@ package gudgeon.mechanics.chamber;
  * crown's frame. Not for use by two threads at once: it keeps the last line it was asked about.
  */
 final class BaseSolid {
+    /** Squared sine of an angle to the axis below which a line counts as parallel to it. */
+    private static final double PARALLEL = 1e-14;
+
     private final double landRadius;
     private final boolean domed;
     private final boolean dished;
     private final double sphereRadius;
     private final double sphereZ;
+    /** Height of the highest metal. */
+    final double highest;
 
     /** Where the last line was in metal: at most two intervals. */
     final double[] from = new double[2];
@@ -26,16 +31,19 @@ final class BaseSolid {
         if (crown.form() instanceof CrownForm.Dome dome) {
             sphereRadius = dome.sphereRadiusMm();
             sphereZ = dome.sphereCentreMm();
+            highest = dome.heightMm();
             domed = true;
             dished = false;
         } else if (crown.form() instanceof CrownForm.Dish dish) {
             sphereRadius = dish.sphereRadiusMm();
             sphereZ = dish.sphereCentreMm();
+            highest = 0;
             domed = false;
             dished = true;
         } else {
             sphereRadius = 0;
             sphereZ = 0;
+            highest = 0;
             domed = false;
             dished = false;
         }
@@ -49,7 +57,7 @@ final class BaseSolid {
     /** Finds where the line from a point along an upward unit vector is in metal, in order. */
     void cross(double x, double y, double z, double wx, double wy, double wz) {
         intervals = 0;
-        solve(wx * wx + wy * wy, x * wx + y * wy, x * x + y * y - landRadius * landRadius);
+        solve(wx * wx + wy * wy, x * wx + y * wy, besideLand(x, y));
         double landFrom = enter;
         double landTo = leave;
         if (landFrom >= landTo) {
@@ -74,6 +82,26 @@ final class BaseSolid {
         }
     }
 
+    /** Squared distance of a point from the bore axis, less the land's squared radius. */
+    double besideLand(double x, double y) {
+        return x * x + y * y - landRadius * landRadius;
+    }
+
+    /** Above 0 when the line from a point along a unit vector cuts the land's cylinder; a quadratic in the point. */
+    double cutsLand(double x, double y, double wx, double wy) {
+        double a = wx * wx + wy * wy;
+        double b = x * wx + y * wy;
+        double c = besideLand(x, y);
+        return a < PARALLEL ? -c : b * b - a * c;
+    }
+
+    /** Above 0 when the line from a point along a unit vector cuts the sphere of dome or dish; a quadratic in the point. */
+    double cutsSphere(double x, double y, double z, double wx, double wy, double wz) {
+        double dz = z - sphereZ;
+        double b = x * wx + y * wy + dz * wz;
+        return b * b - (x * x + y * y + dz * dz - sphereRadius * sphereRadius);
+    }
+
     private void add(double start, double end) {
         if (end > start) {
             from[intervals] = start;
@@ -85,7 +113,7 @@ final class BaseSolid {
     private void solve(double a, double b, double c) {
         enter = Double.NEGATIVE_INFINITY;
         leave = Double.POSITIVE_INFINITY;
-        if (a < 1e-14) {
+        if (a < PARALLEL) {
             if (c >= 0) {
                 leave = enter;
             }

@@ -6,7 +6,8 @@ package gudgeon.mechanics.chamber;
  *
  * @param domeCm3 volume of the dome above the reference plane before pockets are cut, 0 without a dome
  * @param dishCm3 volume of the dish below the reference plane, 0 without a dish
- * @param pocketsCm3 metal that all pockets together removed from dome, flat and dish; accurate to 0.0001 cm3
+ * @param pocketsCm3 metal that all pockets together removed from dome, flat and dish; accurate to 0.001 cm3, and mostly
+ *     to 0.00005
  */
 public record CrownVolumes(double domeCm3, double dishCm3, double pocketsCm3) {
     private static final double MM3_PER_CM3 = 1000;

@@ -15,7 +15,8 @@ import java.util.Optional;
 public record MetalLeft(double mm, double xMm, double yMm, double zMm) {
     /**
      * From a pocket to the top land. Where the pocket goes below the reference plane, the land's radius less the pocket's
-     * farthest reach from the bore axis; where it lies wholly in a dome above that plane, the distance to the land's upper edge.
+     * farthest reach from the bore axis down there; where it lies wholly above that plane, in a dome, the distance from its
+     * floor's rim to the land's upper edge.
      *
      * @throws IndexOutOfBoundsException when the crown has no such pocket
      */
@@ -25,12 +26,13 @@ public record MetalLeft(double mm, double xMm, double yMm, double zMm) {
         PocketReach reach = new PocketReach(pocket, land);
         Optional<PocketReach.Point> farthest = reach.farthestBelow(0);
         return farthest.map(point -> point.left(land - point.radius(), pocket))
-                .orElseGet(() -> reach.nearestTo(land, 0).at(pocket));
+                .orElseGet(() -> reach.rimToLandEdge().at(pocket));
     }
 
     /**
      * From a pocket to the top ring groove. Downwards the groove is taken to go on, as the next lands and grooves do, so that a
-     * pocket deeper than the groove is judged by the groove's bottom.
+     * pocket deeper than the groove is judged by the groove's bottom. Broken through, the figure is how much lower and shallower
+     * the groove would have to be.
      *
      * @throws IndexOutOfBoundsException when the crown has no such pocket
      * @throws IllegalArgumentException when the groove is as deep as the land's radius
@@ -44,16 +46,38 @@ public record MetalLeft(double mm, double xMm, double yMm, double zMm) {
                     + " mm deep leaves nothing of a top land of " + crown.landDiameterMm() + " mm diameter");
         }
         PocketReach reach = new PocketReach(pocket, land);
-        MetalLeft least = reach.nearestTo(bottom, -groove.belowMm()).at(pocket);
+        Optional<PocketReach.Point> beside = reach.farthestBelow(-groove.belowMm());
+        if (beside.isPresent() && beside.get().radius() > bottom) {
+            return intoGroove(pocket, reach, bottom, groove);
+        }
+        MetalLeft least = reach.circleToPocket(bottom, -groove.belowMm()).at(pocket);
         PocketReach.Point lowest = reach.lowest();
         if (lowest.radius() >= bottom) {
-            least = least.orLess(lowest.left(lowest.toGroove(bottom, groove), pocket));
+            least = least.orLess(lowest.left(lowest.z() + groove.belowMm(), pocket));
         }
-        Optional<PocketReach.Point> deep = reach.farthestBelow(-groove.belowMm());
-        if (deep.isPresent()) {
-            least = least.orLess(deep.get().left(deep.get().toGroove(bottom, groove), pocket));
+        if (beside.isPresent()) {
+            least = least.orLess(beside.get().left(bottom - beside.get().radius(), pocket));
         }
         return least;
+    }
+
+    /** How deep the pocket stands in the groove: by how much the groove would have to be lower and shallower to be clear of it. */
+    private static MetalLeft intoGroove(Pocket pocket, PocketReach reach, double bottom, RingGroove groove) {
+        double in = 0;
+        double clear = groove.depthMm();
+        while (clear - in > 1e-10) {
+            double depth = (in + clear) / 2;
+            double wall = bottom + depth;
+            boolean within = reach.farthestBelow(-groove.belowMm() - depth)
+                    .filter(point -> point.radius() > wall)
+                    .isPresent();
+            in = within ? depth : in;
+            clear = within ? clear : depth;
+        }
+        double depth = in;
+        return reach.farthestBelow(-groove.belowMm() - depth)
+                .map(point -> point.left(-depth, pocket))
+                .orElseThrow();
     }
 
     /**

@@ -1,6 +1,7 @@
 package gudgeon.mechanics.chamber;
 
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How far a pocket reaches: outwards, downwards, and towards a circle about the bore axis. A pocket mirrors in the plane of its
@@ -25,13 +26,6 @@ final class PocketReach {
     record Point(double x, double y, double z) {
         double radius() {
             return Math.hypot(x, y);
-        }
-
-        /** Distance to the groove, negative for how deep inside it. */
-        double toGroove(double bottom, RingGroove groove) {
-            double inward = bottom - radius();
-            double above = z + groove.belowMm();
-            return Math.hypot(Math.max(inward, 0), Math.max(above, 0)) + Math.min(Math.max(inward, above), 0);
         }
 
         MetalLeft left(double mm, Pocket pocket) {
@@ -127,42 +121,51 @@ final class PocketReach {
     }
 
     /** The point of a level circle about the bore axis that is nearest to the pocket, or deepest in it. */
-    Nearest nearestTo(double circleRadius, double height) {
+    Nearest circleToPocket(double circleRadius, double height) {
+        DoubleUnaryOperator distance =
+                t -> space.distance(circleRadius * Math.cos(t), circleRadius * Math.sin(t), height);
+        double t = leastAt(distance);
+        return new Nearest(
+                new Point(circleRadius * Math.cos(t), circleRadius * Math.sin(t), height), distance.applyAsDouble(t));
+    }
+
+    /** The point of the floor's rim that is nearest to the land's upper edge. */
+    Nearest rimToLandEdge() {
+        DoubleUnaryOperator distance = t -> {
+            Point point = onRim(Math.cos(t));
+            return Math.hypot(Math.max(land - point.radius(), 0), point.z());
+        };
+        double t = leastAt(distance);
+        return new Nearest(onRim(Math.cos(t)), distance.applyAsDouble(t));
+    }
+
+    /** Where a function of an angle that mirrors in 0 and in 180 degrees is least: every low of a scan, narrowed. */
+    private static double leastAt(DoubleUnaryOperator distance) {
         double step = Math.PI / SCAN;
-        double bestAngle = 0;
-        double best = Double.POSITIVE_INFINITY;
-        double before = toCircle(circleRadius, height, -step);
-        double here = toCircle(circleRadius, height, 0);
+        double least = 0;
+        double before = distance.applyAsDouble(-step);
+        double here = distance.applyAsDouble(0);
         for (int i = 0; i <= SCAN; i++) {
-            double after = toCircle(circleRadius, height, (i + 1) * step);
+            double after = distance.applyAsDouble((i + 1) * step);
             if (here <= before && here <= after) {
-                double angle = narrow(circleRadius, height, (i - 1) * step, (i + 1) * step);
-                double distance = toCircle(circleRadius, height, angle);
-                if (distance < best) {
-                    best = distance;
-                    bestAngle = angle;
-                }
+                double low = narrow(distance, (i - 1) * step, (i + 1) * step);
+                least = distance.applyAsDouble(low) < distance.applyAsDouble(least) ? low : least;
             }
             before = here;
             here = after;
         }
-        return new Nearest(
-                new Point(circleRadius * Math.cos(bestAngle), circleRadius * Math.sin(bestAngle), height), best);
-    }
-
-    private double toCircle(double circleRadius, double height, double angle) {
-        return space.distance(circleRadius * Math.cos(angle), circleRadius * Math.sin(angle), height);
+        return least;
     }
 
     /** Golden section on a stretch with one low. */
-    private double narrow(double circleRadius, double height, double from, double to) {
+    private static double narrow(DoubleUnaryOperator distance, double from, double to) {
         double golden = (Math.sqrt(5) - 1) / 2;
         double a = from;
         double b = to;
         while (b - a > 1e-9) {
             double c = b - golden * (b - a);
             double d = a + golden * (b - a);
-            if (toCircle(circleRadius, height, c) <= toCircle(circleRadius, height, d)) {
+            if (distance.applyAsDouble(c) <= distance.applyAsDouble(d)) {
                 b = d;
             } else {
                 a = c;

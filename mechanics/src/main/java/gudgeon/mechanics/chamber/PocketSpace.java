@@ -5,6 +5,9 @@ package gudgeon.mechanics.chamber;
  * end. Lengths in mm. Not for use by two threads at once: it keeps the last line it was asked about.
  */
 final class PocketSpace {
+    /** Squared sine of an angle below which a line counts as parallel to the axis. */
+    private static final double PARALLEL = 1e-14;
+
     final double radius;
     /** The axis, a unit vector that points up and out of the pocket. */
     final double ux;
@@ -28,6 +31,10 @@ final class PocketSpace {
     double enter;
 
     double leave;
+
+    private double a;
+    private double b;
+    private double c;
 
     PocketSpace(Pocket pocket) {
         double azimuth = Math.toRadians(pocket.azimuthDeg());
@@ -60,6 +67,12 @@ final class PocketSpace {
         return Math.sqrt(dx * dx + dy * dy + dz * dz);
     }
 
+    /** Squared distance of a point from the axis, less the squared radius. */
+    double beside(double x, double y, double z) {
+        double fromAxis = radial(x, y, z);
+        return fromAxis * fromAxis - radius * radius;
+    }
+
     boolean contains(double x, double y, double z) {
         return axial(x, y, z) > 0 && radial(x, y, z) < radius;
     }
@@ -73,36 +86,51 @@ final class PocketSpace {
 
     /** Finds where the line from a point along a unit vector is in this space. */
     void cross(double x, double y, double z, double wx, double wy, double wz) {
-        double px = x - fx;
-        double py = y - fy;
-        double pz = z - fz;
-        double a0 = px * ux + py * uy + pz * uz;
-        double slope = wx * ux + wy * uy + wz * uz;
-        // squared distance from the axis along the line is a s^2 + 2 b s + c + radius^2
-        double a = 1 - slope * slope;
-        double b = px * wx + py * wy + pz * wz - a0 * slope;
-        double c = px * px + py * py + pz * pz - a0 * a0 - radius * radius;
+        meet(x, y, z, wx, wy, wz);
         enter = Double.NEGATIVE_INFINITY;
         leave = Double.POSITIVE_INFINITY;
-        if (a < 1e-14) {
+        double square = b * b - a * c;
+        if (a < PARALLEL) {
             if (c >= 0) {
                 leave = enter;
             }
+        } else if (square <= 0) {
+            leave = enter;
         } else {
-            double square = b * b - a * c;
-            double root = Math.sqrt(Math.max(square, 0));
-            enter = square > 0 ? (-b - root) / a : leave;
+            double root = Math.sqrt(square);
+            enter = (-b - root) / a;
             leave = (-b + root) / a;
         }
-        clipByFloor(a0, slope);
+        clipByFloor(axial(x, y, z), wx * ux + wy * uy + wz * uz);
     }
 
-    private void clipByFloor(double a0, double slope) {
+    /**
+     * Above 0 when the line from a point along a unit vector cuts the wall, 0 when it touches it. A quadratic in the point, for
+     * lines of one direction.
+     */
+    double cuts(double x, double y, double z, double wx, double wy, double wz) {
+        meet(x, y, z, wx, wy, wz);
+        return a < PARALLEL ? -c : b * b - a * c;
+    }
+
+    /** Sets a, b and c so that along the line the squared distance from the axis, less the squared radius, is a s^2 + 2 b s + c. */
+    private void meet(double x, double y, double z, double wx, double wy, double wz) {
+        double px = x - fx;
+        double py = y - fy;
+        double pz = z - fz;
+        double high = px * ux + py * uy + pz * uz;
+        double slope = wx * ux + wy * uy + wz * uz;
+        a = 1 - slope * slope;
+        b = px * wx + py * wy + pz * wz - high * slope;
+        c = px * px + py * py + pz * pz - high * high - radius * radius;
+    }
+
+    private void clipByFloor(double high, double slope) {
         if (slope > 1e-14) {
-            enter = Math.max(enter, -a0 / slope);
+            enter = Math.max(enter, -high / slope);
         } else if (slope < -1e-14) {
-            leave = Math.min(leave, -a0 / slope);
-        } else if (a0 <= 0) {
+            leave = Math.min(leave, -high / slope);
+        } else if (high <= 0) {
             leave = enter;
         }
     }
