@@ -12,7 +12,13 @@ final class CycleSearch {
     private static final int STEPS = 180;
     private static final double STEP = CYCLE / STEPS;
     /** A low point of the rough pass may lie this much above the least, in mm, and still hide it. */
-    private static final double HIDDEN_MM = 1.5;
+    private static final double HIDDEN_MM = 2;
+
+    /** Points this much above the least at one step may be the least before the next. */
+    private static final double REACH_MM = 0.2;
+
+    /** A least this near to the end of its bracket, in degrees, is taken to lie beyond it. */
+    private static final double END_DEG = 0.1;
 
     private static final int STRIDE = 3;
     /** The same for a rough pass that looks at every third step only. */
@@ -102,17 +108,44 @@ final class CycleSearch {
         return Math.min(best, value[i]);
     }
 
+    /** The least value around a low angle: each low point there is followed, since each may be the least at another angle. */
     private static double refine(OverCycle gap, double around) {
-        gap.exact(around);
-        gap.following = true;
-        gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
-        gap.following = false;
-        double followed = gap.near(gap.at);
-        double exact = gap.exact(gap.at);
-        if (exact < followed - JUMPED_MM || followed < exact - JUMPED_MM) {
-            exact = gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
-            exact = Math.min(exact, gap.exact(gap.at));
+        double least = refineOnce(gap, around);
+        // a rough value may have pointed to the wrong step: then the least stands at the bracket's end, and is sought
+        // from there
+        if (Math.abs(gap.at - around) > STEP - END_DEG) {
+            double end = gap.at;
+            double beyond = refineOnce(gap, end);
+            if (beyond > least) {
+                gap.at = end;
+                return least;
+            }
+            return beyond;
         }
+        return least;
+    }
+
+    private static double refineOnce(OverCycle gap, double around) {
+        int points = gap.lowPoints(around, REACH_MM);
+        double least = Double.POSITIVE_INFINITY;
+        double leastAt = around;
+        gap.following = true;
+        for (int i = 0; i < points; i++) {
+            gap.followLowPoint(i);
+            double followed = gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
+            if (followed < least) {
+                least = followed;
+                leastAt = gap.at;
+            }
+        }
+        gap.following = false;
+        double exact = gap.exact(leastAt);
+        if (Math.abs(exact - least) > JUMPED_MM) {
+            exact = gap.least(around - STEP, around + STEP, ANGLE_TOLERANCE);
+            leastAt = gap.at;
+            exact = Math.min(exact, gap.exact(leastAt));
+        }
+        gap.at = leastAt;
         return exact;
     }
 

@@ -41,8 +41,8 @@ public final class Follower {
         gap.set(known.valves().get(valve), known.crank(), known.gasketMm());
         List<Low> found = new ArrayList<>();
         for (double theta : new CycleSearch().lowAngles(gap, reachMm)) {
-            gap.collectLows(theta, reachMm);
-            for (int i = 0; i < gap.lows; i++) {
+            int points = gap.lowPoints(theta, reachMm);
+            for (int i = 0; i < points; i++) {
                 add(found, new Low(theta, gap.lowCurve[i], gap.lowAt[i]));
             }
         }

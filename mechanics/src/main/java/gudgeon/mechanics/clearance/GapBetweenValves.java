@@ -7,6 +7,9 @@ package gudgeon.mechanics.clearance;
 final class GapBetweenValves extends OverCycle {
     private static final int SAMPLES = HeadSolid.SAMPLES;
 
+    /** A rough look takes every so many-th sample. */
+    private static final int COARSE = 3;
+
     private final HeadSolid first = new HeadSolid();
     private final HeadSolid second = new HeadSolid();
     private final Around around = new Around();
@@ -61,14 +64,14 @@ final class GapBetweenValves extends OverCycle {
     @Override
     double rough(double theta) {
         pose(theta);
-        return sampleAll();
+        return sampleAll(COARSE);
     }
 
-    private double sampleAll() {
+    private double sampleAll(int stride) {
         double best = Double.POSITIVE_INFINITY;
         for (int rim = 0; rim < 4; rim++) {
             around.rim = rim;
-            for (int i = 0; i < SAMPLES; i++) {
+            for (int i = 0; i < SAMPLES; i += stride) {
                 double here = around.sample(i);
                 sampled[rim * SAMPLES + i] = here;
                 best = Math.min(best, here);
@@ -80,7 +83,7 @@ final class GapBetweenValves extends OverCycle {
     @Override
     double exact(double theta) {
         pose(theta);
-        double best = sampleAll();
+        double best = sampleAll(1);
         double step = 2 * Math.PI / SAMPLES;
         double found = Double.POSITIVE_INFINITY;
         for (int rim = 0; rim < 4; rim++) {

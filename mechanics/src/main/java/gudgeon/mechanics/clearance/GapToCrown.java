@@ -10,6 +10,9 @@ import java.util.Arrays;
  */
 final class GapToCrown extends OverCycle {
     private static final int RIM_SAMPLES = HeadSolid.SAMPLES;
+    /** A rough look takes every so many-th sample. */
+    private static final int COARSE = 2;
+
     private static final int TANGENT = 2;
     private static final int FIRST_EDGE = 3;
     /** Samples within this of each other, in mm, are one level stretch, which is looked at once. */
@@ -97,13 +100,13 @@ final class GapToCrown extends OverCycle {
     @Override
     double rough(double theta) {
         pose(theta);
-        return sampleAll();
+        return sampleAll(COARSE);
     }
 
     @Override
     double exact(double theta) {
         pose(theta);
-        double best = sampleAll();
+        double best = sampleAll(1);
         lows = 0;
         refine(best, 0);
         double found = Double.POSITIVE_INFINITY;
@@ -117,12 +120,18 @@ final class GapToCrown extends OverCycle {
         return settle();
     }
 
-    /** Collects the low points at an angle that lie within a reach of the least. */
-    void collectLows(double theta, double reach) {
+    @Override
+    int lowPoints(double theta, double reach) {
         pose(theta);
-        double best = sampleAll();
+        double best = sampleAll(1);
         lows = 0;
         refine(best, reach);
+        return lows;
+    }
+
+    @Override
+    void followLowPoint(int i) {
+        follow(lowCurve[i], lowAt[i]);
     }
 
     /** Makes {@link #near} follow a low point. */
@@ -192,7 +201,7 @@ final class GapToCrown extends OverCycle {
         return new Place(atX, atY, atZ + planeZ);
     }
 
-    private double sampleAll() {
+    private double sampleAll(int stride) {
         double best = Double.POSITIVE_INFINITY;
         bestCurve = 0;
         bestAt = 0;
@@ -207,7 +216,7 @@ final class GapToCrown extends OverCycle {
             }
             boolean ownLip = curve > TANGENT && own >= 0 && edges.lipOf(curve - FIRST_EDGE) == own;
             boolean used = curve < TANGENT || kind != CrownGap.SIDE || ownLip;
-            for (int i = 0; i < RIM_SAMPLES; i++) {
+            for (int i = 0; i < RIM_SAMPLES; i += stride) {
                 double here = used ? sample(curve, i) : Double.POSITIVE_INFINITY;
                 sampled[curve * RIM_SAMPLES + i] = here;
                 if (here < best) {

@@ -6,12 +6,14 @@ package gudgeon.mechanics.clearance;
  */
 final class GapToWall extends OverCycle {
     private static final int SAMPLES = HeadSolid.SAMPLES;
+    private static final double STEP = 2 * Math.PI / SAMPLES;
 
     private final HeadSolid head = new HeadSolid();
     private final Around around = new Around();
     private Valve valve;
     private double boreRadius;
-    private double highestLift;
+    private double lastLift;
+    private double bestAngle;
     private double atX;
     private double atY;
     private double atZ;
@@ -24,7 +26,7 @@ final class GapToWall extends OverCycle {
         valve = newValve;
         boreRadius = boreDiameterMm / 2;
         head.set(newValve, gasketMm);
-        highestLift = -1;
+        lastLift = -1;
     }
 
     /** Least distance of the edge from the wall for any lift is bounded by how far out it can reach. */
@@ -32,10 +34,10 @@ final class GapToWall extends OverCycle {
     double bound(double theta) {
         double lift = valve.lift().mmAt(theta);
         // every shut angle says the same: only the first of them is looked at
-        if (lift == 0 && highestLift == 0) {
+        if (lift == 0 && lastLift == 0) {
             return Double.POSITIVE_INFINITY;
         }
-        highestLift = lift;
+        lastLift = lift;
         head.place(lift, 0);
         double out =
                 boreRadius - Math.hypot(head.cx, head.cy) - head.radius - head.margin * Math.hypot(head.ux, head.uy);
@@ -44,36 +46,45 @@ final class GapToWall extends OverCycle {
 
     @Override
     double rough(double theta) {
-        return exact(theta);
+        head.place(valve.lift().mmAt(theta), 0);
+        return sampleAll();
     }
 
-    @Override
-    double near(double theta) {
-        return exact(theta);
+    private double sampleAll() {
+        double best = Double.POSITIVE_INFINITY;
+        for (int rim = 0; rim < 2; rim++) {
+            for (int i = 0; i < SAMPLES; i++) {
+                head.rimSample(i, rim * head.margin);
+                double here = ofRimPoint();
+                if (here < best) {
+                    best = here;
+                    around.above = rim * head.margin;
+                    bestAngle = i * STEP;
+                }
+            }
+        }
+        return best;
     }
 
     @Override
     double exact(double theta) {
         head.place(valve.lift().mmAt(theta), 0);
-        double best = Double.POSITIVE_INFINITY;
-        int bestRim = 0;
-        int bestSample = 0;
-        for (int rim = 0; rim < 2; rim++) {
-            around.above = rim * head.margin;
-            for (int i = 0; i < SAMPLES; i++) {
-                head.rimSample(i, around.above);
-                double here = ofRimPoint();
-                if (here < best) {
-                    best = here;
-                    bestRim = rim;
-                    bestSample = i;
-                }
-            }
+        return settle(sampleAll());
+    }
+
+    @Override
+    double near(double theta) {
+        head.place(valve.lift().mmAt(theta), 0);
+        return settle(around.value(bestAngle));
+    }
+
+    /** Closes in on the least from the angle around the rim known best. */
+    private double settle(double known) {
+        double least = around.least(bestAngle - STEP, bestAngle + STEP, 1e-6);
+        if (least <= known) {
+            bestAngle = around.at;
         }
-        around.above = bestRim * head.margin;
-        double step = 2 * Math.PI / SAMPLES;
-        double least = around.least((bestSample - 1) * step, (bestSample + 1) * step, 1e-6);
-        double found = around.value(least <= best ? around.at : bestSample * step);
+        double found = around.value(bestAngle);
         double r = Math.hypot(head.x, head.y);
         double scale = r > 0 ? boreRadius / r : 0;
         atX = head.x * scale;

@@ -17,6 +17,18 @@ abstract class OverCycle extends Minimiser {
     /** The gap near the place last found. Sets the place. */
     abstract double near(double theta);
 
+    /**
+     * Looks everywhere at an angle for points that lie within a reach in mm of the least, any of which may be the least at an
+     * angle nearby; says how many there are. A gap with one such point alone need not tell more.
+     */
+    int lowPoints(double theta, double reach) {
+        exact(theta);
+        return 1;
+    }
+
+    /** Makes {@link #near} follow one of the low points found. */
+    void followLowPoint(int i) {}
+
     /** The place of the value found last, in the cylinder's frame. */
     abstract Place place();
 
