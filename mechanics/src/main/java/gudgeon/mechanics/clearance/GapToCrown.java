@@ -100,7 +100,8 @@ final class GapToCrown extends OverCycle {
     @Override
     double rough(double theta) {
         pose(theta);
-        return sampleAll(COARSE);
+        // an edge may dip into its pocket between two samples: there every one is looked at
+        return sampleAll(kind == CrownGap.SIDE ? 1 : COARSE);
     }
 
     @Override
