@@ -56,7 +56,7 @@ public record QuickFit(List<LeastGap> gaps, List<Figure> figures) {
                             .toList();
             return new QuickFit(gaps, new Figures(model).all());
         } catch (IllegalArgumentException impossible) {
-            throw new UnknownChoice(List.of("These sizes can't be put together: " + impossible.getMessage() + "."));
+            throw Impossible.of(book, choice, impossible);
         }
     }
 

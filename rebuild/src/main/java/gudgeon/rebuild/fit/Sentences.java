@@ -2,12 +2,13 @@ package gudgeon.rebuild.fit;
 
 import gudgeon.mechanics.clearance.Gap;
 import gudgeon.mechanics.clearance.Place;
-import gudgeon.mechanics.clearance.Span;
 import gudgeon.mechanics.clearance.Verdict;
 import gudgeon.rebuild.book.Protrusion;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** What a fitter reads of a fit, the same on page, print and terminal. */
 final class Sentences {
@@ -25,6 +26,15 @@ final class Sentences {
 
     String piston() {
         return "piston '" + tried.piston().id() + "'" + (tried.choice().turned() ? ", turned by half a turn" : "");
+    }
+
+    /** What a gap is called, such as "bore gap of the exhaust valve". */
+    static String name(GapKind kind, List<String> valves) {
+        return switch (valves.size()) {
+            case 0 -> kind.term();
+            case 1 -> kind.term() + " of the " + valves.get(0) + " valve";
+            default -> "gap between the " + String.join(" and ", valves) + " valves";
+        };
     }
 
     private static String between(GapKind kind, List<String> valves) {
@@ -57,7 +67,7 @@ final class Sentences {
             case CLEARS -> who + " clear by " + length(gap.leastMm()) + doubt + where + "; " + ask + "." + band;
             case CLOSE -> who + " clear by only " + length(gap.leastMm()) + doubt + where + "; " + ask + "." + band;
             case TOUCHES ->
-                who + " touch: " + length(-gap.leastMm()) + doubt + " too deep" + where + span(gap) + "." + band;
+                who + " touch: " + length(-gap.leastMm()) + doubt + " too deep" + where + spans(gap) + "." + band;
             case UNPROVEN -> unproven(who, gap, doubt, where, ask) + band;
         };
     }
@@ -78,12 +88,13 @@ final class Sentences {
         return who + " " + figure + where + "; " + ask + ".";
     }
 
-    private static String span(Gap gap) {
+    private static String spans(Gap gap) {
         if (gap.touching().isEmpty()) {
             return "";
         }
-        Span span = gap.touching().get(0);
-        return ", from " + LengthUnit.degrees(span.fromDeg()) + " to " + LengthUnit.degrees(span.toDeg());
+        return gap.touching().stream()
+                .map(span -> "from " + LengthUnit.degrees(span.fromDeg()) + " to " + LengthUnit.degrees(span.toDeg()))
+                .collect(Collectors.joining(" and ", ", ", ""));
     }
 
     /** Where on the crown, as seen from above. */
@@ -145,7 +156,7 @@ final class Sentences {
     /** The finding that decides: touching before unproven before close, then the one shortest of what is wanted. */
     static Optional<Finding> worst(List<Finding> findings) {
         return findings.stream()
-                .min(java.util.Comparator.<Finding>comparingInt(finding -> rank(finding.verdict()))
+                .min(Comparator.<Finding>comparingInt(finding -> rank(finding.verdict()))
                         .thenComparingDouble(finding -> finding.gap().leastMm() - finding.wantedMm()));
     }
 

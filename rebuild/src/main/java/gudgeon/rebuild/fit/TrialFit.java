@@ -61,7 +61,7 @@ public record TrialFit(
         try {
             return of(model, new Sentences(model.tried(), unit));
         } catch (IllegalArgumentException impossible) {
-            throw new UnknownChoice(List.of("These sizes can't be put together: " + impossible.getMessage() + "."));
+            throw Impossible.of(book, choice, impossible);
         }
     }
 
@@ -70,7 +70,7 @@ public record TrialFit(
         try {
             return new Model(tried);
         } catch (IllegalArgumentException impossible) {
-            throw new UnknownChoice(List.of("These sizes can't be put together: " + impossible.getMessage() + "."));
+            throw Impossible.of(book, choice, impossible);
         }
     }
 
@@ -93,7 +93,7 @@ public record TrialFit(
                 gaps.tightForwardDeg(),
                 gaps.tightBackwardDeg(),
                 new Cures(model, sentences, findings).all(),
-                NextMeasurements.of(findings, book),
+                NextMeasurements.of(findings, model.inputs(), book),
                 sentences.whole(findings, gaps.tightForwardDeg(), gaps.tightBackwardDeg()));
     }
 

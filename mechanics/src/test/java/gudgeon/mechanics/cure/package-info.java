@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.mechanics.cure;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.fit;
+
+import org.jspecify.annotations.NullMarked;
