@@ -9,12 +9,13 @@ import gudgeon.mechanics.chamber.RingGroove;
 import gudgeon.mechanics.clearance.TopEnd;
 import gudgeon.mechanics.metrology.Budget;
 import gudgeon.rebuild.book.PistonEntry;
-import gudgeon.rebuild.book.PocketEntry;
 import gudgeon.rebuild.book.ValveEntry;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 
@@ -23,12 +24,23 @@ final class Figures {
     private static final double[] ALTITUDES_M = {0, 1000, 2000};
     private static final String COMPRESSION_SOURCE =
             "J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 2.2";
+    /** To the land's edge, the groove and the underside. */
+    private static final int METAL_KINDS = 3;
+
     private static final String GEOMETRY_SOURCE = "Solid geometry of the pocket, the land and the groove";
 
     private final Model model;
     private final double[] best;
     private final TopEnd topEnd;
     private final Map<Crown, CrownVolumes> volumes = new HashMap<>();
+    private final Map<Crown, double[]> metalLeft = new HashMap<>();
+
+    /** A top end with some size moved, for which all figures are worked out. */
+    private record Moved(TopEnd topEnd, Optional<Compression> compression) {}
+
+    /** A figure that is asked for, before its doubt is known. */
+    private record Asked(
+            String key, String label, String unit, String formula, String source, ToDoubleFunction<Moved> figure) {}
 
     Figures(Model model) {
         this.model = model;
@@ -37,37 +49,51 @@ final class Figures {
     }
 
     List<Figure> all() {
-        List<Figure> figures = new ArrayList<>();
-        model.compression(best, this::volumes).ifPresent(compression -> addCompression(figures, compression));
-        addLifts(figures);
-        addMetal(figures);
+        List<Asked> asked = new ArrayList<>();
+        Optional<Compression> compression = model.compression(best, this::volumes);
+        if (compression.isPresent()) {
+            addCompression(asked);
+        }
+        int cranking = asked.size();
+        addLifts(asked);
+        addMetal(asked);
+        List<Figure> figures = new ArrayList<>(withDoubts(asked));
+        compression.ifPresent(found -> figures.addAll(cranking, crankingPressures(found)));
         return figures;
     }
 
-    private void addCompression(List<Figure> figures, Compression compression) {
-        figures.add(doubted(
-                "sweptCm3",
-                "swept volume",
-                "cm³",
-                "π/4 · bore² · stroke",
-                COMPRESSION_SOURCE,
-                x -> compression(x).sweptCm3()));
-        figures.add(doubted(
+    private void addCompression(List<Asked> asked) {
+        asked.add(ofCompression("sweptCm3", "swept volume", "cm³", "π/4 · bore² · stroke", Compression::sweptCm3));
+        asked.add(ofCompression(
                 "compressionRatio",
                 "compression ratio",
                 "",
                 "(swept + clearance volume) / clearance volume; clearance volume = chamber + gasket hole + bore down to the"
                         + " crown's flat − what the crown stands up, pockets taken off as cut",
+                Compression::staticRatio));
+        inletShuts()
+                .ifPresent(shuts -> asked.add(ofCompression(
+                        "trappedRatio",
+                        "compression ratio from inlet closing",
+                        "",
+                        "volume when the inlet shuts at " + shuts + "° / clearance volume",
+                        compression -> compression.trappedRatio(shuts))));
+    }
+
+    private static Asked ofCompression(
+            String key, String label, String unit, String formula, ToDoubleFunction<Compression> figure) {
+        return new Asked(
+                key,
+                label,
+                unit,
+                formula,
                 COMPRESSION_SOURCE,
-                x -> compression(x).staticRatio()));
+                moved -> figure.applyAsDouble(moved.compression().orElseThrow()));
+    }
+
+    private List<Figure> crankingPressures(Compression compression) {
+        List<Figure> figures = new ArrayList<>();
         inletShuts().ifPresent(shuts -> {
-            figures.add(doubted(
-                    "trappedRatio",
-                    "compression ratio from inlet closing",
-                    "",
-                    "volume when the inlet shuts at " + shuts + "° / clearance volume",
-                    COMPRESSION_SOURCE,
-                    x -> compression(x).trappedRatio(shuts)));
             for (double altitude : ALTITUDES_M) {
                 CrankingPressure pressure = CrankingPressure.range(compression.trappedRatio(shuts), altitude);
                 figures.add(new Figure(
@@ -84,10 +110,7 @@ final class Figures {
                                 "Atmosphere: ISO 2533. Exponents: common practice, no source")));
             }
         });
-    }
-
-    private Compression compression(double[] x) {
-        return model.compression(x, this::volumes).orElseThrow();
+        return figures;
     }
 
     /** Many sizes that are moved by their doubt leave the crown as it is. */
@@ -116,82 +139,100 @@ final class Figures {
         return OptionalInt.empty();
     }
 
-    private void addLifts(List<Figure> figures) {
+    private void addLifts(List<Asked> asked) {
         List<ValveEntry> valves = model.tried().book().valves();
         for (int v = 0; v < valves.size(); v++) {
             int valve = v;
-            figures.add(doubted(
+            asked.add(new Asked(
                     "liftAtOverlapMm." + valves.get(v).id(),
                     valves.get(v).id() + " lift at overlap top dead centre",
                     "mm",
                     "valve lift at 360°",
                     "Definition of overlap top dead centre",
-                    x -> model.topEnd(x, false).valves().get(valve).lift().mmAt(360)));
+                    moved -> moved.topEnd().valves().get(valve).lift().mmAt(360)));
         }
     }
 
-    private void addMetal(List<Figure> figures) {
+    private void addMetal(List<Asked> asked) {
         PistonEntry piston = model.tried().piston();
         for (int k = 0; k < piston.pockets().size(); k++) {
-            int pocket = k;
-            PocketEntry entry = piston.pockets().get(k);
-            String name = entry.valve() + " pocket";
-            figures.add(metal(
-                    "ToEdge." + entry.valve(),
-                    "metal from " + name + " to the land's edge",
-                    crown -> MetalLeft.toEdge(crown, pocket).mm()));
-            piston.groove()
-                    .ifPresent(groove -> figures.add(metal(
-                            "ToGroove." + entry.valve(),
-                            "metal from " + name + " to the top ring groove",
-                            crown -> MetalLeft.toGroove(
-                                            crown,
-                                            pocket,
-                                            new RingGroove(
-                                                    groove.below().value(),
-                                                    groove.depth().value()))
-                                    .mm())));
-            piston.crownThickness()
-                    .ifPresent(thickness -> figures.add(metal(
-                            "ToUnderside." + entry.valve(),
-                            "metal under " + name,
-                            crown -> MetalLeft.toUnderside(crown, pocket, thickness.value())
-                                    .mm())));
+            String valve = piston.pockets().get(k).valve();
+            int first = k * METAL_KINDS;
+            asked.add(metal("ToEdge." + valve, "metal from " + valve + " pocket to the land's edge", first));
+            if (piston.groove().isPresent()) {
+                asked.add(metal(
+                        "ToGroove." + valve, "metal from " + valve + " pocket to the top ring groove", first + 1));
+            }
+            if (piston.crownThickness().isPresent()) {
+                asked.add(metal("ToUnderside." + valve, "metal under " + valve + " pocket", first + 2));
+            }
         }
     }
 
-    private Figure metal(String key, String label, ToDoubleFunction<Crown> left) {
-        return doubted(
+    private Asked metal(String key, String label, int at) {
+        return new Asked(
                 "metalLeftMm" + key,
                 label,
                 "mm",
                 "least distance from the pocket's floor and wall; below 0 it is broken through",
                 GEOMETRY_SOURCE,
-                x -> left.applyAsDouble(model.topEnd(x, false).crown()));
+                moved -> metalLeft.computeIfAbsent(moved.topEnd().crown(), this::metalLeft)[at]);
     }
 
-    private Figure doubted(
-            String key, String label, String unit, String formula, String source, ToDoubleFunction<double[]> figure) {
-        Budget budget = Budget.of(model.quantities(), x -> orNone(figure, x));
-        List<Input> used = budget.lines().stream()
-                .filter(line -> line.share() > 0)
-                .map(line -> model.inputs().get(line.input()))
-                .toList();
-        return new Figure(
-                key,
-                label,
-                budget.value(),
-                budget.value(),
-                unit,
-                budget.standardUncertainty(),
-                new Working(formula, used, source));
-    }
-
-    private static double orNone(ToDoubleFunction<double[]> figure, double[] x) {
-        try {
-            return figure.applyAsDouble(x);
-        } catch (IllegalArgumentException impossible) {
-            return Double.NaN;
+    /** For each pocket the metal to edge, groove and underside in mm; NaN for what the book does not know. */
+    private double[] metalLeft(Crown crown) {
+        PistonEntry piston = model.tried().piston();
+        double[] left = new double[METAL_KINDS * crown.pockets().size()];
+        for (int k = 0; k < crown.pockets().size(); k++) {
+            int pocket = k;
+            left[METAL_KINDS * k] = MetalLeft.toEdge(crown, k).mm();
+            left[METAL_KINDS * k + 1] = piston.groove()
+                    .map(groove -> new RingGroove(
+                            groove.below().value(), groove.depth().value()))
+                    .map(groove -> MetalLeft.toGroove(crown, pocket, groove).mm())
+                    .orElse(Double.NaN);
+            left[METAL_KINDS * k + 2] = piston.crownThickness()
+                    .map(thickness -> MetalLeft.toUnderside(crown, pocket, thickness.value())
+                            .mm())
+                    .orElse(Double.NaN);
         }
+        return left;
+    }
+
+    /** All figures with their doubts, worked out in one pass over the inputs. */
+    private List<Figure> withDoubts(List<Asked> asked) {
+        List<Budget> budgets = Budget.ofAll(model.quantities(), x -> values(asked, x));
+        List<Figure> figures = new ArrayList<>();
+        for (int i = 0; i < asked.size(); i++) {
+            Budget budget = budgets.get(i);
+            Asked figure = asked.get(i);
+            List<Input> used = budget.lines().stream()
+                    .filter(line -> line.share() > 0)
+                    .map(line -> model.inputs().get(line.input()))
+                    .toList();
+            figures.add(new Figure(
+                    figure.key(),
+                    figure.label(),
+                    budget.value(),
+                    budget.value(),
+                    figure.unit(),
+                    budget.standardUncertainty(),
+                    new Working(figure.formula(), used, figure.source())));
+        }
+        return figures;
+    }
+
+    /** The figures' values; none where a size moved by its doubt is one that can't be. */
+    private double[] values(List<Asked> asked, double[] x) {
+        double[] values = new double[asked.size()];
+        try {
+            Moved moved = new Moved(model.topEnd(x, false), model.compression(x, this::volumes));
+            for (int i = 0; i < values.length; i++) {
+                values[i] = asked.get(i).figure().applyAsDouble(moved);
+            }
+        } catch (IllegalArgumentException impossible) {
+            Arrays.fill(values, Double.NaN);
+        }
+        return values;
     }
 }
