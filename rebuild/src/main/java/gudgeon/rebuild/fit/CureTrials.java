@@ -23,20 +23,25 @@ final class CureTrials {
      */
     private static final double MOST_DOUBT_MM = 0.2;
 
-    private static final int MOST_STEPS_ON = 6;
+    private static final int MOST_SEARCHES = 3;
 
     private final Model now;
     private final Sentences sentences;
-    private final Map<String, Double> doubts = new HashMap<>();
+    private final Map<String, Double> doubts;
 
     CureTrials(Model now, Sentences sentences, List<Finding> findings) {
         this.now = now;
         this.sentences = sentences;
+        doubts = new HashMap<>(doubts(findings));
+        doubts.replaceAll((gap, doubt) -> Math.min(MOST_DOUBT_MM, doubt));
+    }
+
+    private static Map<String, Double> doubts(List<Finding> findings) {
+        Map<String, Double> doubts = new HashMap<>();
         for (Finding finding : findings) {
-            doubts.put(
-                    key(finding.kind(), finding.valves()),
-                    Math.min(MOST_DOUBT_MM, Finding.COVERAGE * finding.standardUncertaintyMm()));
+            doubts.put(key(finding.kind(), finding.valves()), Finding.COVERAGE * finding.standardUncertaintyMm());
         }
+        return doubts;
     }
 
     private static String key(GapKind kind, List<String> valves) {
@@ -70,7 +75,11 @@ final class CureTrials {
 
     /** Whether every gap clears with a choice, that choice's own doubts worked out. */
     boolean clears(Choice choice) {
-        return enough(choice) && allClear(choice);
+        return enough(choice, doubts)
+                && model(choice)
+                        .map(this::findings)
+                        .filter(CureTrials::allClear)
+                        .isPresent();
     }
 
     /**
@@ -79,15 +88,20 @@ final class CureTrials {
      * @param choice the choice with so many steps made
      */
     OptionalInt smallest(int most, IntFunction<Choice> choice) {
-        OptionalDouble found = SmallestChange.find(0, 1, most, steps -> enough(choice.apply((int) steps)));
-        if (found.isEmpty()) {
-            return OptionalInt.empty();
-        }
-        int first = (int) found.getAsDouble();
-        for (int steps = first; steps <= Math.min(most, first + MOST_STEPS_ON); steps++) {
-            if (allClear(choice.apply(steps))) {
+        Map<String, Double> asked = doubts;
+        for (int search = 0; search < MOST_SEARCHES; search++) {
+            Map<String, Double> looked = asked;
+            OptionalDouble found = SmallestChange.find(0, 1, most, steps -> enough(choice.apply((int) steps), looked));
+            if (found.isEmpty()) {
+                return OptionalInt.empty();
+            }
+            int steps = (int) found.getAsDouble();
+            List<Finding> findings = findings(model(choice.apply(steps)).orElseThrow());
+            if (allClear(findings)) {
                 return OptionalInt.of(steps);
             }
+            // its own doubts are greater than those it was looked for with
+            asked = doubts(findings);
         }
         return OptionalInt.empty();
     }
@@ -98,26 +112,24 @@ final class CureTrials {
         if (model.isEmpty()) {
             return "Sizes like that can't be made.";
         }
-        Optional<FitGaps.Entry> shortest = shortest(model.get());
+        Optional<FitGaps.Entry> shortest = shortest(model.get(), doubts);
         if (shortest.isEmpty()) {
             return Sentences.worst(findings(model.get())).map(Finding::sentence).orElse("");
         }
         FitGaps.Entry entry = shortest.get();
-        double doubt = doubt(entry);
+        double doubt = doubt(entry, doubts);
         return "The " + Sentences.name(entry.kind(), entry.valves()) + " would be "
                 + entry.gap().map(gap -> sentences.length(gap.leastMm())).orElse("none") + ", where "
                 + sentences.length(entry.wanted().mm()) + " is wanted"
                 + (doubt > 0 ? " and " + sentences.length(doubt) + " more for the doubt." : ".");
     }
 
-    private boolean enough(Choice choice) {
-        return model(choice).filter(model -> shortest(model).isEmpty()).isPresent();
+    private boolean enough(Choice choice, Map<String, Double> doubts) {
+        return model(choice).filter(model -> shortest(model, doubts).isEmpty()).isPresent();
     }
 
-    private boolean allClear(Choice choice) {
-        return model(choice)
-                .filter(model -> findings(model).stream().allMatch(finding -> finding.verdict() == Verdict.CLEARS))
-                .isPresent();
+    private static boolean allClear(List<Finding> findings) {
+        return findings.stream().allMatch(finding -> finding.verdict() == Verdict.CLEARS);
     }
 
     private List<Finding> findings(Model model) {
@@ -128,20 +140,20 @@ final class CureTrials {
         return new Findings(model, sentences).of(full, lean);
     }
 
-    private Optional<FitGaps.Entry> shortest(Model model) {
+    private static Optional<FitGaps.Entry> shortest(Model model, Map<String, Double> doubts) {
         Gaps gaps = new Sweep().gaps(model.topEnd(model.values(), false));
         return FitGaps.list(model.tried().book(), gaps).stream()
-                .filter(entry -> shortage(entry) > 0)
-                .max(Comparator.comparingDouble(this::shortage));
+                .filter(entry -> shortage(entry, doubts) > 0)
+                .max(Comparator.comparingDouble(entry -> shortage(entry, doubts)));
     }
 
-    private double doubt(FitGaps.Entry entry) {
+    private static double doubt(FitGaps.Entry entry, Map<String, Double> doubts) {
         return doubts.getOrDefault(key(entry.kind(), entry.valves()), 0.0);
     }
 
-    private double shortage(FitGaps.Entry entry) {
+    private static double shortage(FitGaps.Entry entry, Map<String, Double> doubts) {
         return entry.wanted().mm()
-                + doubt(entry)
+                + doubt(entry, doubts)
                 - entry.gap().map(Gap::leastMm).orElse(Double.POSITIVE_INFINITY);
     }
 }
