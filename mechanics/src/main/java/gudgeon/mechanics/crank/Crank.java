@@ -27,13 +27,18 @@ public record Crank(double radiusMm, double rodMm, double pinOffsetMm, double pr
 
     /** Height in mm of the crown's reference plane above the deck at a crank angle in degrees. */
     public double crownHeightMm(double thetaDeg) {
-        double alpha = alpha(thetaDeg);
-        double across = pinOffsetMm + radiusMm * Math.sin(alpha);
+        // asked for in the innermost loops: the throw's lean at top enters by its sine and cosine, not by an arc sine
+        double theta = Math.toRadians(thetaDeg);
+        double sin = Math.sin(theta);
+        double cos = Math.cos(theta);
         double reach = rodMm + radiusMm;
+        double leanSin = pinOffsetMm / reach;
+        double leanCos = Math.sqrt(1 - leanSin * leanSin);
+        double across = pinOffsetMm + radiusMm * (sin * leanCos - cos * leanSin);
         return protrusionMm
-                + radiusMm * Math.cos(alpha)
+                + radiusMm * (cos * leanCos + sin * leanSin)
                 + Math.sqrt(rodMm * rodMm - across * across)
-                - Math.sqrt(reach * reach - pinOffsetMm * pinOffsetMm);
+                - reach * leanCos;
     }
 
     /** Travel in mm of the piston down from its highest, at a crank angle in degrees. */

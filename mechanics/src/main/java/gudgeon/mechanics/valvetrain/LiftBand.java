@@ -40,9 +40,12 @@ public record LiftBand(Lift lean, Lift full) {
             return Math.max(0, greatestMm - fall * from * from);
         });
         for (LiftLaw law : List.of(LiftLaw.HARMONIC, LiftLaw.POLYNOMIAL_345, LiftLaw.POLYNOMIAL_4567)) {
-            double duration = Math.min(720, between / (1 - fractionAt(law, atMm / greatestMm)));
-            LawLift lift = new LawLift(law, duration, greatestMm);
-            family.add(theta -> lift.mmAt(theta - centre));
+            double duration = between / (1 - fractionAt(law, atMm / greatestMm));
+            // a law that would need more than the whole cycle is no cam's
+            if (duration <= 720) {
+                LawLift lift = new LawLift(law, duration, greatestMm);
+                family.add(theta -> lift.mmAt(theta - centre));
+            }
         }
         Lift[] members = family.toArray(Lift[]::new);
         return new LiftBand(theta -> extreme(members, theta, false), theta -> extreme(members, theta, true));

@@ -37,14 +37,32 @@ public record LiftEvents(double opensDeg, double closesDeg, double greatestMm, d
             throw new IllegalArgumentException(
                     "a valve that lifts " + greatest + " mm has no opening at " + atMm + " mm");
         }
-        double middle = (top + last) / 2;
+        double middle = last > top ? (top + last) / 2 : summit(lift, top);
         return new LiftEvents(
-                wrap(flank(lift, atMm, middle, -1)), wrap(flank(lift, atMm, middle, 1)), greatest, wrap(middle));
+                wrap(flank(lift, atMm, middle, -1)),
+                wrap(flank(lift, atMm, middle, 1)),
+                Math.max(greatest, lift.mmAt(middle)),
+                wrap(middle));
     }
 
     /** Lift in mm at overlap top dead centre. */
     public static double atOverlapMm(Lift lift) {
         return lift.mmAt(360);
+    }
+
+    /** The summit within a step of an angle, by thirds. */
+    private static double summit(Lift lift, double about) {
+        double from = about - STEP_DEG;
+        double to = about + STEP_DEG;
+        while (to - from > TOLERANCE_DEG) {
+            double third = (to - from) / 3;
+            if (lift.mmAt(from + third) < lift.mmAt(to - third)) {
+                from += third;
+            } else {
+                to -= third;
+            }
+        }
+        return (from + to) / 2;
     }
 
     private static double flank(Lift lift, double atMm, double top, int way) {

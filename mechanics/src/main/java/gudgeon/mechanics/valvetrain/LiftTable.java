@@ -48,6 +48,11 @@ public final class LiftTable implements Lift {
         slope = slopes();
     }
 
+    /** A table of readings taken against a degree disc on the cam, which turns half as fast as the crank. */
+    public static LiftTable ofCamDegrees(double[] camDeg, double[] liftMm) {
+        return new LiftTable(Arrays.stream(camDeg).map(deg -> 2 * deg).toArray(), liftMm);
+    }
+
     private double[] slopes() {
         int n = angle.length - 1;
         double[] slopes = new double[n + 1];

@@ -21,6 +21,24 @@ class CrankTest {
         assertThat(STRAIGHT.crownHeightMm(theta)).isCloseTo(s - 117 - 0.2, within(1e-9));
     }
 
+    /**
+     * R. L. Norton, Design of Machinery, example 4-2 (from memory): crank 40 mm, coupler 120 mm, offset -20 mm, crank at 60 degrees;
+     * the slider stands at 126.8 mm. Its angle is from the line of sliding, so that the crown, which has its own height 0 at top
+     * dead centre, is below the stretched length sqrt(160^2 - 20^2) by the rest.
+     */
+    @Test
+    void offsetHeightIsThatOfTheTextbook() {
+        Crank crank = new Crank(40, 120, 20, 0);
+        double theta = 60 + Math.toDegrees(Math.asin(20.0 / 160));
+        assertThat(crank.crownHeightMm(theta) + Math.sqrt(160 * 160 - 20 * 20)).isCloseTo(126.8, within(0.05));
+    }
+
+    @Property
+    void withoutOffsetTheFlanksAreAlike(@ForAll @DoubleRange(min = 0, max = 180) double theta) {
+        assertThat(STRAIGHT.crownHeightMm(-theta)).isCloseTo(STRAIGHT.crownHeightMm(theta), within(1e-12));
+        assertThat(STRAIGHT.crownHeightMm(720 - theta)).isCloseTo(STRAIGHT.crownHeightMm(theta), within(1e-9));
+    }
+
     /** Heywood, eq. 2.11: Sp / mean Sp = pi/2 sin t (1 + cos t / sqrt(R^2 - sin^2 t)), R rod over crank radius. */
     @Property
     void speedIsThatOfTheTextbook(@ForAll @DoubleRange(min = 0, max = 720) double theta) {

@@ -3,10 +3,14 @@ package gudgeon.mechanics.valvetrain;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -38,7 +42,7 @@ class LiftReadingsTest {
 
     @Property
     void aMistypedReadingIsFoundAlone(
-            @ForAll @IntRange(min = 4, max = 26) int at, @ForAll @DoubleRange(min = 0.25, max = 2) double off) {
+            @ForAll @IntRange(min = 1, max = 29) int at, @ForAll @DoubleRange(min = 0.15, max = 2) double off) {
         double[] lifts = lifts(LiftLaw.POLYNOMIAL_345);
         lifts[at] += off;
         assertThat(LiftReadings.of(angles(), lifts).jumps()).singleElement().satisfies(jump -> {
@@ -58,5 +62,36 @@ class LiftReadingsTest {
             lifts[i] = 3 + x - x * x - x * x * x;
         }
         assertThat(LiftReadings.of(angles, lifts).jumps()).isEmpty();
+    }
+
+    @Test
+    void aSlipOfTheGaugeIsNamedAndAnHonestTableIsNot() {
+        double[] angles =
+                IntStream.rangeClosed(-28, 28).mapToDouble(i -> 5.0 * i).toArray();
+        LawLift law = new LawLift(LiftLaw.POLYNOMIAL_345, 260, 6.2);
+        double[] honest = Arrays.stream(angles)
+                .map(a -> Math.rint(law.mmAt(a) * 100) / 100)
+                .toArray();
+        assertThat(LiftReadings.of(angles, honest).jumps()).isEmpty();
+        assertThat(LiftReadings.of(angles, honest).residualMm()).isLessThan(0.01);
+        double[] slipped = honest.clone();
+        slipped[20] += 0.3;
+        assertThat(LiftReadings.of(angles, slipped).jumps()).hasSize(1).first().satisfies(jump -> {
+            assertThat(jump.index()).isEqualTo(20);
+            assertThat(jump.byMm()).isCloseTo(0.3, within(0.03));
+        });
+    }
+
+    @Test
+    void aNoisyTableSaysHowNoisy() {
+        double[] angles =
+                IntStream.rangeClosed(-28, 28).mapToDouble(i -> 5.0 * i).toArray();
+        LawLift law = new LawLift(LiftLaw.POLYNOMIAL_345, 260, 6.2);
+        SplittableRandom r = new SplittableRandom(3);
+        double[] noisy = Arrays.stream(angles)
+                .map(a -> Math.max(0, law.mmAt(a) + 0.06 * (r.nextDouble() - 0.5)))
+                .toArray();
+        assertThat(LiftReadings.of(angles, noisy).residualMm()).isBetween(0.01, 0.04);
+        assertThat(LiftReadings.of(angles, noisy).jumps()).isEmpty();
     }
 }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -64,7 +67,7 @@ class ValvetrainTest {
     @Property
     void aTableNeverOvershoots(
             @ForAll @IntRange(min = 0, max = 500) int seed, @ForAll @DoubleRange(min = 0, max = 1) double t) {
-        java.util.SplittableRandom r = new java.util.SplittableRandom(seed);
+        SplittableRandom r = new SplittableRandom(seed);
         double[] angles = new double[12];
         double[] lifts = new double[12];
         for (int i = 0; i < 12; i++) {
@@ -77,6 +80,27 @@ class ValvetrainTest {
             assertThat(here)
                     .isBetween(Math.min(lifts[i], lifts[i + 1]) - 1e-9, Math.max(lifts[i], lifts[i + 1]) + 1e-9);
         }
+    }
+
+    /**
+     * NAG Library Manual, example of routines E01BEF and E01BFF (the slopes of Fritsch and Butland): interpolated values in the
+     * spans whose slopes do not hang on how the ends are treated.
+     */
+    @ParameterizedTest
+    @CsvSource({"9.1910, 0.4640", "10.3920, 0.9645", "11.5930, 0.9965", "12.7940, 0.9992", "13.9950, 0.9998"})
+    void aTableGivesThePublishedValues(double at, double value) {
+        LiftTable table = new LiftTable(
+                new double[] {7.99, 8.09, 8.19, 8.70, 9.20, 10.00, 12.00, 15.00, 20.00},
+                new double[] {0, 2.76429e-5, 4.37498e-2, 0.169183, 0.469428, 0.943740, 0.998636, 0.999919, 0.999994});
+        assertThat(table.mmAt(at)).isCloseTo(value, within(5e-5));
+    }
+
+    @Property
+    void camDegreesAreTwoOfTheCrank(@ForAll @DoubleRange(min = -360, max = 360) double theta) {
+        double[] lifts = {0, 2, 6, 3, 0};
+        LiftTable cam = LiftTable.ofCamDegrees(new double[] {-60, -25, 0, 30, 60}, lifts);
+        LiftTable crank = new LiftTable(new double[] {-120, -50, 0, 60, 120}, lifts);
+        assertThat(cam.mmAt(theta)).isEqualTo(crank.mmAt(theta));
     }
 
     @Test
@@ -92,19 +116,37 @@ class ValvetrainTest {
     }
 
     @Property
-    void theBandHoldsEveryLawThroughItsPoints(
+    void theBandMeetsItsPointsAndItsGreatest(
             @ForAll @DoubleRange(min = 0, max = 719) double theta, @ForAll @DoubleRange(min = 0.3, max = 3) double at) {
         LiftBand band = LiftBand.of(300, 540, at, 6.5);
-        assertThat(band.lean().mmAt(300)).isCloseTo(at, within(1e-6));
-        assertThat(band.full().mmAt(300)).isCloseTo(at, within(1e-6));
-        assertThat(band.full().mmAt(420)).isCloseTo(6.5, within(1e-9));
+        for (Lift bound : List.of(band.lean(), band.full())) {
+            assertThat(bound.mmAt(300)).isCloseTo(at, within(1e-6));
+            assertThat(bound.mmAt(540)).isCloseTo(at, within(1e-6));
+            assertThat(bound.mmAt(420)).isCloseTo(6.5, within(1e-9));
+        }
         assertThat(band.lean().mmAt(theta)).isLessThanOrEqualTo(band.full().mmAt(theta));
-        LiftEvents events = LiftEvents.of(new LawLift(LiftLaw.POLYNOMIAL_345, 300, 6.5), at);
+    }
+
+    @Property
+    void theBandHoldsEveryLawThroughItsPoints(
+            @ForAll @DoubleRange(min = 0, max = 719) double theta,
+            @ForAll @DoubleRange(min = 0.3, max = 3) double at,
+            @ForAll LiftLaw law) {
+        Assume.that(law != LiftLaw.CYCLOIDAL);
+        LawLift lift = new LawLift(law, 300, 6.5);
+        LiftEvents events = LiftEvents.of(lift, at);
         double half = (events.closesDeg() - events.opensDeg() + 720) % 720 / 2;
-        LiftBand around = LiftBand.of(420 - half, 420 + half, at, 6.5);
-        double law = new LawLift(LiftLaw.POLYNOMIAL_345, 300, 6.5).mmAt(theta - 420);
-        assertThat(law)
-                .isBetween(around.lean().mmAt(theta) - 1e-6, around.full().mmAt(theta) + 1e-6);
+        LiftBand band = LiftBand.of(420 - half, 420 + half, at, 6.5);
+        assertThat(lift.mmAt(theta - 420))
+                .isBetween(band.lean().mmAt(theta) - 1e-6, band.full().mmAt(theta) + 1e-6);
+    }
+
+    /** At nearly the greatest lift the leaning laws would last longer than the cycle, so they are left out. */
+    @Test
+    void theBandMeetsItsPointsHoweverHighTheyAre() {
+        LiftBand band = LiftBand.of(200, 600, 6.3, 6.5);
+        assertThat(band.lean().mmAt(200)).isCloseTo(6.3, within(1e-6));
+        assertThat(band.full().mmAt(600)).isCloseTo(6.3, within(1e-6));
     }
 
     @Test
@@ -113,7 +155,10 @@ class ValvetrainTest {
         Lift valve = new TimedLift(lobe, 252, 1.2, 0.1);
         assertThat(valve.mmAt(252)).isCloseTo(5.9, within(1e-12));
         assertThat(valve.mmAt(600)).isZero();
-        assertThat(LiftEvents.of(valve, 1).greatestDeg()).isCloseTo(252, within(0.3));
+        assertThat(LiftEvents.of(valve, 1).greatestDeg()).isCloseTo(252, within(1e-4));
+        Lift between = new TimedLift(lobe, 252.1, 1.2, 0.1);
+        assertThat(LiftEvents.of(between, 1).greatestDeg()).isCloseTo(252.1, within(1e-4));
+        assertThat(LiftEvents.of(between, 1).greatestMm()).isCloseTo(5.9, within(1e-9));
     }
 
     /** With harmonic motion the angles at a lift have a closed form. */
@@ -136,36 +181,5 @@ class ValvetrainTest {
         Lift round = new TimedLift(lobe, 466 + TimedLift.shiftDeg(teeth, teeth), 1, 0);
         assertThat(round.mmAt(theta)).isCloseTo(marked.mmAt(theta), within(1e-9));
         assertThat(TimedLift.shiftDeg(1, 28)).isCloseTo(720.0 / 28, within(1e-12));
-    }
-
-    @Test
-    void aSlipOfTheGaugeIsNamedAndAnHonestTableIsNot() {
-        double[] angles =
-                IntStream.rangeClosed(-28, 28).mapToDouble(i -> 5.0 * i).toArray();
-        LawLift law = new LawLift(LiftLaw.POLYNOMIAL_345, 260, 6.2);
-        double[] honest = Arrays.stream(angles)
-                .map(a -> Math.rint(law.mmAt(a) * 100) / 100)
-                .toArray();
-        assertThat(LiftReadings.of(angles, honest).jumps()).isEmpty();
-        assertThat(LiftReadings.of(angles, honest).residualMm()).isLessThan(0.01);
-        double[] slipped = honest.clone();
-        slipped[20] += 0.3;
-        assertThat(LiftReadings.of(angles, slipped).jumps()).hasSize(1).first().satisfies(jump -> {
-            assertThat(jump.index()).isEqualTo(20);
-            assertThat(jump.byMm()).isCloseTo(0.3, within(0.03));
-        });
-    }
-
-    @Test
-    void aNoisyTableSaysHowNoisy() {
-        double[] angles =
-                IntStream.rangeClosed(-28, 28).mapToDouble(i -> 5.0 * i).toArray();
-        LawLift law = new LawLift(LiftLaw.POLYNOMIAL_345, 260, 6.2);
-        java.util.SplittableRandom r = new java.util.SplittableRandom(3);
-        double[] noisy = Arrays.stream(angles)
-                .map(a -> Math.max(0, law.mmAt(a) + 0.06 * (r.nextDouble() - 0.5)))
-                .toArray();
-        assertThat(LiftReadings.of(angles, noisy).residualMm()).isBetween(0.01, 0.04);
-        assertThat(LiftReadings.of(angles, noisy).jumps()).isEmpty();
     }
 }
