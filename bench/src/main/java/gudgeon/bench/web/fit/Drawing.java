@@ -7,6 +7,7 @@ import gudgeon.mechanics.chamber.Pocket;
 import gudgeon.mechanics.clearance.Curves;
 import gudgeon.mechanics.clearance.TopEnd;
 import gudgeon.mechanics.clearance.Valve;
+import gudgeon.rebuild.fit.Figure;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.TrialFit;
 import java.util.ArrayList;
@@ -31,8 +32,7 @@ final class Drawing {
         drawing.put("gasket", top.gasketMm());
         drawing.put("land", top.crown().landDiameterMm());
         drawing.put("form", form(top.crown().form()));
-        drawing.put(
-                "pockets", top.crown().pockets().stream().map(Drawing::pocket).toList());
+        drawing.put("pockets", pockets(fit));
         drawing.put("theta", rounded(curves.thetaDeg(), 10));
         drawing.put(
                 "crown",
@@ -82,13 +82,28 @@ final class Drawing {
         return Map.of("kind", "flat");
     }
 
-    private static Map<String, Object> pocket(Pocket pocket) {
-        return Map.of(
-                "diameter", pocket.diameterMm(),
-                "depth", pocket.depthMm(),
-                "offset", pocket.offsetMm(),
-                "azimuth", pocket.azimuthDeg(),
-                "tilt", pocket.tiltDeg());
+    private static List<Object> pockets(TrialFit fit) {
+        List<Pocket> pockets = fit.topEnd().crown().pockets();
+        // the figures of metal left to the land's edge stand in the order of the pockets
+        List<Figure> left = fit.figures().stream()
+                .filter(figure -> figure.key().startsWith("metalLeftMmToEdge."))
+                .toList();
+        List<Object> shapes = new ArrayList<>();
+        for (int k = 0; k < pockets.size(); k++) {
+            Pocket pocket = pockets.get(k);
+            Map<String, Object> shape = new LinkedHashMap<>();
+            shape.put("diameter", pocket.diameterMm());
+            shape.put("depth", pocket.depthMm());
+            shape.put("offset", pocket.offsetMm());
+            shape.put("azimuth", pocket.azimuthDeg());
+            shape.put("tilt", pocket.tiltDeg());
+            if (left.size() == pockets.size() && Double.isFinite(left.get(k).low())) {
+                shape.put("toEdge", left.get(k).low());
+                shape.put("toEdgeLabel", left.get(k).label());
+            }
+            shapes.add(shape);
+        }
+        return shapes;
     }
 
     private static Map<String, Object> valve(String id, Valve valve, Curves curves, int v) {

@@ -105,27 +105,29 @@ public record FitPage(
     /** A figure with its unit, and its expanded uncertainty or its range. */
     public String value(Figure figure) {
         boolean length = figure.unit().equals("mm");
-        String unit = length ? lengths().symbol() : figure.unit();
         String value = number(figure.low(), length);
         if (figure.high() != figure.low()) {
             value += " to " + number(figure.high(), length);
         } else if (figure.standardUncertainty() > 0) {
             value += " ± " + number(Finding.COVERAGE * figure.standardUncertainty(), length);
         }
-        return unit.isEmpty() ? value : value + "\u00a0" + unit;
+        return withUnit(value, figure.unit());
     }
 
     /** An input's value with its unit. */
     public String input(Input input) {
-        boolean length = input.unit().equals("mm");
-        double value = input.quantity().value();
-        String doubt = lengths().number(Finding.COVERAGE * input.quantity().standardUncertainty(), unit(input));
-        return lengths().number(value, unit(input)) + (input.quantity().standardUncertainty() > 0 ? " ± " + doubt : "")
-                + "\u00a0" + (length ? lengths().symbol() : input.unit());
+        double expanded = Finding.COVERAGE * input.quantity().standardUncertainty();
+        String doubt = expanded > 0 ? " ± " + lengths().number(expanded, unit(input.unit())) : "";
+        return withUnit(lengths().number(input.quantity().value(), unit(input.unit())) + doubt, input.unit());
     }
 
-    private static Unit unit(Input input) {
-        return input.unit().equals("mm") ? Unit.MM : Unit.NONE;
+    private static Unit unit(String symbol) {
+        return symbol.equals("mm") ? Unit.MM : Unit.NONE;
+    }
+
+    private String withUnit(String number, String unit) {
+        String shown = unit.equals("mm") ? lengths().symbol() : unit;
+        return shown.isEmpty() || shown.equals("°") ? number + shown : number + "\u00a0" + shown;
     }
 
     /** The cursor's angle as a field's value. */
@@ -135,13 +137,7 @@ public record FitPage(
 
     /** A compared size with its unit, or the word that there is none. */
     public String value(OptionalDouble value, String unit) {
-        if (value.isEmpty()) {
-            return "–";
-        }
-        boolean length = unit.equals("mm");
-        return lengths().number(value.getAsDouble(), length ? Unit.MM : Unit.NONE)
-                + "\u00a0"
-                + (length ? lengths().symbol() : unit);
+        return value.isEmpty() ? "–" : withUnit(lengths().number(value.getAsDouble(), unit(unit)), unit);
     }
 
     private String number(double value, boolean length) {

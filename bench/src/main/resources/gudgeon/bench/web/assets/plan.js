@@ -32,7 +32,9 @@ export function drawPlan(svg, note, engine, deg) {
   svg.replaceChildren(...parts);
   const text = `Least bore gap, marked by a dot, at x, y from the bore’s centre: ${words.join('; ')}.`;
   svg.setAttribute('aria-label', `Plan of the crown. ${text}`);
-  note.textContent = `${text} Valve edges at ${deg.toFixed(1)}°. A line from a pocket shows where least metal is left to the edge; how much is under “Compression and metal left”.`;
+  const left = engine.pockets.filter((p) => p.toEdge !== undefined)
+    .map((p) => `${p.toEdgeLabel} ${engine.length(p.toEdge)}`).join('; ');
+  note.textContent = `${text} Valve edges at ${deg.toFixed(1)}°.${left ? ` Where the heavy line stands: ${left}.` : ''}`;
 }
 
 /** A circle about an axis, seen from above. */
@@ -73,5 +75,10 @@ function metalLeft(engine, pocket) {
   const r = Math.hypot(x, y);
   if (r >= engine.land / 2 - 0.05 || r < 1) return [];
   const f = engine.land / 2 / r;
-  return [shape('path', { class: 'arrow', d: path([[x, y], [x * f, y * f]]) })];
+  const mark = [shape('path', { class: 'arrow', d: path([[x, y], [x * f, y * f]]) })];
+  if (pocket.toEdge !== undefined) {
+    const side = x < 0 ? 'start' : 'end';
+    mark.push(shape('text', { class: 'label', x: x - Math.sign(x) * 1.5, y: y - 1.2, 'text-anchor': side }, engine.length(pocket.toEdge)));
+  }
+  return mark;
 }
