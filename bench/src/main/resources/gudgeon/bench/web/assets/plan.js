@@ -18,7 +18,7 @@ export function drawPlan(svg, note, engine, deg) {
   for (const valve of engine.valves) {
     const { face, axis } = engine.valveAt(valve, deg);
     parts.push(shape('path', { class: `outline ${engine.standing(valve, deg)}`, d: path(rim(face, axis, valve.head / 2), true) }));
-    parts.push(shape('text', { class: 'label', x: face[0], y: -face[1], 'text-anchor': 'middle' }, valve.id));
+    parts.push(shape('text', { class: 'label', x: face[0], y: 4 - face[1], 'text-anchor': 'middle' }, valve.id));
   }
   const words = [];
   for (const valve of engine.valves) {
