@@ -7,6 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line's entry: every fault ends as a sentence and an exit code, never as a stack trace. */
 @Command(
@@ -44,6 +46,7 @@ public final class Gudgeon implements Runnable {
         return new CommandLine(new Gudgeon())
                 .setOut(out)
                 .setErr(err)
+                .registerConverter(int.class, Gudgeon::wholeNumber)
                 .setParameterExceptionHandler((fault, given) -> misuse(fault))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
                     command.getErr().println(sentence(fault));
@@ -54,9 +57,28 @@ public final class Gudgeon implements Runnable {
 
     private static int misuse(ParameterException fault) {
         CommandLine command = fault.getCommandLine();
-        command.getErr().println(fault.getMessage() + ".");
+        command.getErr().println(sentence(fault, command));
         command.getErr().println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
         return UNUSABLE;
+    }
+
+    private static String sentence(ParameterException fault, CommandLine command) {
+        if (fault instanceof UnmatchedArgumentException stray && !stray.isUnknownOption()) {
+            String first = "'" + stray.getUnmatched().get(0) + "'";
+            return command.getSubcommands().isEmpty()
+                    ? first + " is one argument too many."
+                    : first + " is not a command; known are "
+                            + String.join(", ", command.getSubcommands().keySet()) + ".";
+        }
+        return fault.getMessage() + ".";
+    }
+
+    private static int wholeNumber(String text) {
+        try {
+            return Integer.parseInt(text.strip());
+        } catch (NumberFormatException notOne) {
+            throw new TypeConversionException("'" + text + "' is not a whole number that can be used");
+        }
     }
 
     private static String sentence(Exception fault) {

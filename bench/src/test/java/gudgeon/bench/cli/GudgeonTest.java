@@ -147,6 +147,17 @@ class GudgeonTest {
     }
 
     @Test
+    void aSlipOfTheKeyboardIsSaidInPlainWords() {
+        assertThat(run("fit", TARN, "--teeth", "one").err())
+                .contains("'--teeth': 'one' is not a whole number that can be used.")
+                .doesNotContain(" int");
+        assertThat(run("fit", TARN, "--teeth", "99999999999").err()).contains("not a whole number that can be used.");
+        assertThat(run("polish").err()).contains("'polish' is not a command; known are fit, ");
+        assertThat(run("check", TARN, "mine.yaml").err()).contains("'mine.yaml' is one argument too many.");
+        assertThat(run("fit", TARN, "--colour").err()).contains("Unknown option: '--colour'.");
+    }
+
+    @Test
     void aBookIsCheckedForEverythingAtOnce() throws Exception {
         String broken = Files.readString(Path.of(TARN))
                 .replaceFirst("bore: \\{readings[^\\n]*", "bore: 1.97")
