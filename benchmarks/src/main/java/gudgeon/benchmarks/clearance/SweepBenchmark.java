@@ -75,6 +75,11 @@ public class SweepBenchmark {
     }
 
     @Benchmark
+    public double[] allGapsOfTwoValvesByDenseScript(OneSweep one) {
+        return DenseScript.leastGaps(one.topEnd);
+    }
+
+    @Benchmark
     public Gaps allGapsByValves(ManyValves many) {
         return many.sweep.gaps(Problem.withValves(many.valves));
     }

@@ -20,6 +20,8 @@ final class CycleSearch {
     /** A least this near to the end of its bracket, in degrees, is taken to lie beyond it. */
     private static final double END_DEG = 0.1;
 
+    private static final int MOST_MOVES = 6;
+
     private static final int STRIDE = 3;
     /** The same for a rough pass that looks at every third step only. */
     private static final double HIDDEN_BETWEEN_STRIDES_MM = 4;
@@ -27,7 +29,7 @@ final class CycleSearch {
     private static final double THOUSANDTHS = 1000;
     private static final double ANGLE_TOLERANCE = 0.004;
     /** An exact look that finds less than following did by more than this, in mm, means that the place jumped. */
-    private static final double JUMPED_MM = 1e-4;
+    private static final double JUMPED_MM = 4e-4;
 
     private final double[] value = new double[STEPS];
     private final double[] bound = new double[STEPS];
@@ -38,10 +40,13 @@ final class CycleSearch {
     double least(OverCycle gap) {
         double roughest = roughPass(gap, 0);
         double best = Double.POSITIVE_INFINITY;
+        double lookedAt = -CYCLE;
         leastAt = 0;
         for (int i = 0; i < STEPS; i++) {
-            if (low(i, roughest + HIDDEN_MM)) {
+            // neighbouring steps that led to one low point are looked at once
+            if (low(i, roughest + HIDDEN_MM) && Math.abs(i * STEP - lookedAt) > STEP) {
                 double found = refine(gap, i * STEP);
+                lookedAt = gap.at;
                 if (found < best - 1e-9) {
                     best = found;
                     leastAt = wrap(Math.rint(gap.at * THOUSANDTHS) / THOUSANDTHS);
@@ -110,17 +115,18 @@ final class CycleSearch {
 
     /** The least value around a low angle: each low point there is followed, since each may be the least at another angle. */
     private static double refine(OverCycle gap, double around) {
-        double least = refineOnce(gap, around);
+        double from = around;
+        double least = refineOnce(gap, from);
         // a rough value may have pointed to the wrong step: then the least stands at the bracket's end, and is sought
         // from there
-        if (Math.abs(gap.at - around) > STEP - END_DEG) {
-            double end = gap.at;
-            double beyond = refineOnce(gap, end);
+        for (int i = 0; i < MOST_MOVES && Math.abs(gap.at - from) > STEP - END_DEG; i++) {
+            from = gap.at;
+            double beyond = refineOnce(gap, from);
             if (beyond > least) {
-                gap.at = end;
+                gap.at = from;
                 return least;
             }
-            return beyond;
+            least = beyond;
         }
         return least;
     }

@@ -100,8 +100,9 @@ final class GapToCrown extends OverCycle {
     @Override
     double rough(double theta) {
         pose(theta);
-        // an edge may dip into its pocket between two samples: there every one is looked at
-        return sampleAll(kind == CrownGap.SIDE ? 1 : COARSE);
+        // the other two jump where an edge passes another, and are looked at closely even here
+        boolean smooth = kind == CrownGap.BORE || kind == CrownGap.NEAREST;
+        return sampleAll(smooth ? COARSE : 1);
     }
 
     @Override
@@ -127,7 +128,25 @@ final class GapToCrown extends OverCycle {
         double best = sampleAll(1);
         lows = 0;
         refine(best, reach);
+        dropAbove(reach);
         return lows;
+    }
+
+    /** Forgets the low points that turned out to lie beyond reach of the least. */
+    private void dropAbove(double reach) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < lows; i++) {
+            least = Math.min(least, lowValue[i]);
+        }
+        int kept = 0;
+        for (int i = 0; i < lows; i++) {
+            if (lowValue[i] <= least + reach) {
+                lowCurve[kept] = lowCurve[i];
+                lowAt[kept] = lowAt[i];
+                lowValue[kept++] = lowValue[i];
+            }
+        }
+        lows = kept;
     }
 
     @Override
