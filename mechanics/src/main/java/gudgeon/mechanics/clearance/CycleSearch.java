@@ -1,6 +1,7 @@
 package gudgeon.mechanics.clearance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,13 +13,16 @@ final class CycleSearch {
     private static final int STEPS = 180;
     private static final double STEP = CYCLE / STEPS;
     /** A low point of the rough pass may lie this much above the least, in mm, and still hide it. */
-    private static final double HIDDEN_MM = 2;
+    private static final double HIDDEN_MM = 1.2;
 
     /** Points this much above the least at one step may be the least before the next. */
     private static final double REACH_MM = 0.2;
 
     /** A least this near to the end of its bracket, in degrees, is taken to lie beyond it. */
     private static final double END_DEG = 0.1;
+
+    /** Steps this near to a low point found lead to it, in degrees. */
+    private static final double SAME_LOW_DEG = 1.5 * STEP;
 
     private static final int MOST_MOVES = 6;
 
@@ -34,23 +38,28 @@ final class CycleSearch {
     private final double[] value = new double[STEPS];
     private final double[] bound = new double[STEPS];
 
+    private final boolean[] looked = new boolean[STEPS];
+    private final double[] foundAt = new double[16];
+    private int found;
+
     double leastAt;
 
     /** The least value over the cycle, at {@link #leastAt}. Positive infinity when the gap never exists. */
     double least(OverCycle gap) {
         double roughest = roughPass(gap, 0);
         double best = Double.POSITIVE_INFINITY;
-        double lookedAt = -CYCLE;
         leastAt = 0;
-        for (int i = 0; i < STEPS; i++) {
-            // neighbouring steps that led to one low point are looked at once
-            if (low(i, roughest + HIDDEN_MM) && Math.abs(i * STEP - lookedAt) > STEP) {
-                double found = refine(gap, i * STEP);
-                lookedAt = gap.at;
-                if (found < best - 1e-9) {
-                    best = found;
-                    leastAt = wrap(Math.rint(gap.at * THOUSANDTHS) / THOUSANDTHS);
-                }
+        found = 0;
+        for (int i = lowest(roughest + HIDDEN_MM); i >= 0; i = lowest(roughest + HIDDEN_MM)) {
+            looked[i] = true;
+            if (foundNear(i * STEP)) {
+                continue;
+            }
+            double here = refine(gap, i * STEP);
+            keepFound(gap.at);
+            if (here < best - 1e-9) {
+                best = here;
+                leastAt = wrap(Math.rint(gap.at * THOUSANDTHS) / THOUSANDTHS);
             }
         }
         return best;
@@ -60,6 +69,7 @@ final class CycleSearch {
     List<Double> lowAngles(OverCycle gap, double reachMm) {
         double roughest = roughPass(gap, reachMm);
         List<Double> angles = new ArrayList<>();
+        found = 0;
         for (int i = 0; i < STEPS; i++) {
             if (low(i, roughest + HIDDEN_MM + reachMm)) {
                 refine(gap, i * STEP);
@@ -67,6 +77,33 @@ final class CycleSearch {
             }
         }
         return angles;
+    }
+
+    /** The lowest step not looked at yet of those that are low, -1 when there is none. */
+    private int lowest(double below) {
+        int lowest = -1;
+        for (int i = 0; i < STEPS; i++) {
+            if (!looked[i] && low(i, below) && (lowest < 0 || value[i] < value[lowest])) {
+                lowest = i;
+            }
+        }
+        return lowest;
+    }
+
+    /** Whether a low point was found so near to an angle that the angle leads to it, too. */
+    private boolean foundNear(double angle) {
+        for (int i = 0; i < found; i++) {
+            if (Math.abs(Math.IEEEremainder(angle - foundAt[i], CYCLE)) < SAME_LOW_DEG) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void keepFound(double angle) {
+        if (found < foundAt.length) {
+            foundAt[found++] = angle;
+        }
     }
 
     private boolean low(int i, double below) {
@@ -83,6 +120,7 @@ final class CycleSearch {
 
     private double roughPass(OverCycle gap, double reach) {
         int lowest = 0;
+        Arrays.fill(looked, false);
         for (int i = 0; i < STEPS; i++) {
             bound[i] = gap.bound(i * STEP);
             if (bound[i] < bound[lowest]) {
@@ -114,13 +152,16 @@ final class CycleSearch {
     }
 
     /** The least value around a low angle: each low point there is followed, since each may be the least at another angle. */
-    private static double refine(OverCycle gap, double around) {
+    private double refine(OverCycle gap, double around) {
         double from = around;
         double least = refineOnce(gap, from);
         // a rough value may have pointed to the wrong step: then the least stands at the bracket's end, and is sought
         // from there
         for (int i = 0; i < MOST_MOVES && Math.abs(gap.at - from) > STEP - END_DEG; i++) {
             from = gap.at;
+            if (foundNear(from)) {
+                return least;
+            }
             double beyond = refineOnce(gap, from);
             if (beyond > least) {
                 gap.at = from;
