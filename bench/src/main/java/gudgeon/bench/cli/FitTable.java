@@ -61,15 +61,24 @@ final class FitTable {
     }
 
     private static String value(Figure figure, LengthUnit unit) {
+        boolean range = figure.low() != figure.high();
         if (figure.unit().equals("mm")) {
-            return unit.format(figure.low()) + " ± " + unit.format(Finding.COVERAGE * figure.standardUncertainty());
+            return range
+                    ? unit.format(figure.low()) + " to " + unit.format(figure.high())
+                    : unit.format(figure.low()) + " ± " + unit.format(Finding.COVERAGE * figure.standardUncertainty());
         }
         String end = figure.unit().isEmpty() ? "" : " " + figure.unit();
-        if (figure.low() != figure.high()) {
+        if (figure.unit().equals("kPa")) {
             return String.format(Locale.ROOT, "%.0f to %.0f%s", figure.low(), figure.high(), end);
         }
-        return String.format(
-                Locale.ROOT, "%.2f ± %.2f%s", figure.low(), Finding.COVERAGE * figure.standardUncertainty(), end);
+        return range
+                ? String.format(Locale.ROOT, "%.2f to %.2f%s", figure.low(), figure.high(), end)
+                : String.format(
+                        Locale.ROOT,
+                        "%.2f ± %.2f%s",
+                        figure.low(),
+                        Finding.COVERAGE * figure.standardUncertainty(),
+                        end);
     }
 
     private static void cures(List<CureLine> cures, PrintWriter out) {

@@ -131,6 +131,7 @@ class GudgeonTest {
             {"fit", empty.toString()},
             {"fit", binary.toString()},
             {"fit", TARN, "--teeth", "one"},
+            {"fit", TARN, "--teeth", "2147483647"},
             {"fit", TARN, "--valve-clearance", "wide"},
             {"fit", TARN, "--valve-clearance", "-1"},
             {"fit", TARN, "--colour"},

@@ -138,6 +138,10 @@ final class CrownEdges {
         return !Double.isNaN(x);
     }
 
+    boolean isLand(int curve) {
+        return type[curve] == LAND;
+    }
+
     /** The pocket whose lip a curve is, or -1. */
     int lipOf(int curve) {
         return type[curve] == LIP ? pocket[curve] : -1;

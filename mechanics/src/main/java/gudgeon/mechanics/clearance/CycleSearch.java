@@ -25,10 +25,12 @@ final class CycleSearch {
     private static final double SAME_LOW_DEG = 1.5 * STEP;
 
     private static final int MOST_MOVES = 6;
+    /** Values within this of each other, in mm, are level. */
+    private static final double LEVEL_MM = 1e-9;
 
     private static final int STRIDE = 3;
     /** The same for a rough pass that looks at every third step only. */
-    private static final double HIDDEN_BETWEEN_STRIDES_MM = 4;
+    private static final double HIDDEN_BETWEEN_STRIDES_MM = 2.5;
 
     private static final double THOUSANDTHS = 1000;
     private static final double ANGLE_TOLERANCE = 0.004;
@@ -57,7 +59,7 @@ final class CycleSearch {
             }
             double here = refine(gap, i * STEP);
             keepFound(gap.at);
-            if (here < best - 1e-9) {
+            if (here < best - LEVEL_MM) {
                 best = here;
                 leastAt = wrap(Math.rint(gap.at * THOUSANDTHS) / THOUSANDTHS);
             }
@@ -163,7 +165,7 @@ final class CycleSearch {
                 return least;
             }
             double beyond = refineOnce(gap, from);
-            if (beyond > least) {
+            if (beyond > least - LEVEL_MM) {
                 gap.at = from;
                 return least;
             }

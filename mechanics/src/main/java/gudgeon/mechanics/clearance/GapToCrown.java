@@ -234,8 +234,7 @@ final class GapToCrown extends OverCycle {
                 }
                 continue;
             }
-            boolean ownLip = curve > TANGENT && own >= 0 && edges.lipOf(curve - FIRST_EDGE) == own;
-            boolean used = curve < TANGENT || kind != CrownGap.SIDE || ownLip;
+            boolean used = canBeLeast(curve);
             for (int i = 0; i < RIM_SAMPLES; i += stride) {
                 double here = used ? sample(curve, i) : Double.POSITIVE_INFINITY;
                 sampled[curve * RIM_SAMPLES + i] = here;
@@ -247,6 +246,21 @@ final class GapToCrown extends OverCycle {
             }
         }
         return best;
+    }
+
+    /** Whether the least can lie on a curve at all in this pose. */
+    private boolean canBeLeast(int curve) {
+        if (curve < TANGENT) {
+            // along the stem the rim of the face always leads
+            return kind != CrownGap.VALVE || curve == 0;
+        }
+        int edge = curve - FIRST_EDGE;
+        return switch (kind) {
+            case SIDE -> own >= 0 && edges.lipOf(edge) == own;
+            case NEAREST -> true;
+            case BORE, VALVE ->
+                !edges.isLand(edge) || Math.hypot(head.cx, head.cy) + head.radius + head.margin > crown.landRadius;
+        };
     }
 
     private double sample(int curve, int i) {

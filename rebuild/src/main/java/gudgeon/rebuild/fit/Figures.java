@@ -16,11 +16,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 
 /** Works out the figures of a fit other than the gaps. */
 final class Figures {
+    private static final String TRAPPED = "trappedRatio";
+    private static final String OVERLAP = "liftAtOverlapMm.";
     private static final double[] ALTITUDES_M = {0, 1000, 2000};
     private static final String COMPRESSION_SOURCE =
             "J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 2.2";
@@ -32,6 +35,9 @@ final class Figures {
     private final Model model;
     private final double[] best;
     private final TopEnd topEnd;
+    /** The same with the leanest lift, where a lift's shape is not known. */
+    private final TopEnd leanEnd;
+
     private final Map<Crown, CrownVolumes> volumes = new HashMap<>();
     private final Map<Crown, double[]> metalLeft = new HashMap<>();
 
@@ -46,6 +52,7 @@ final class Figures {
         this.model = model;
         this.best = model.values();
         this.topEnd = model.topEnd(best, false);
+        this.leanEnd = model.banded() ? model.topEnd(best, true) : topEnd;
     }
 
     List<Figure> all() {
@@ -57,9 +64,44 @@ final class Figures {
         int cranking = asked.size();
         addLifts(asked);
         addMetal(asked);
-        List<Figure> figures = new ArrayList<>(withDoubts(asked));
+        List<Figure> figures =
+                new ArrayList<>(withDoubts(asked).stream().map(this::asRange).toList());
         compression.ifPresent(found -> figures.addAll(cranking, crankingPressures(found)));
         return figures;
+    }
+
+    /** A figure that hangs on a lift whose shape is not known is a range, from one bound of the lift to the other. */
+    private Figure asRange(Figure figure) {
+        OptionalDouble other = model.banded() ? withLeanLift(figure.key()) : OptionalDouble.empty();
+        if (other.isEmpty()) {
+            return figure;
+        }
+        return new Figure(
+                figure.key(),
+                figure.label(),
+                Math.min(figure.low(), other.getAsDouble()),
+                Math.max(figure.low(), other.getAsDouble()),
+                figure.unit(),
+                0,
+                figure.working());
+    }
+
+    private OptionalDouble withLeanLift(String key) {
+        if (key.equals(TRAPPED)) {
+            Optional<Compression> compression = model.compression(best, this::volumes);
+            OptionalInt shuts = inletShuts(leanEnd);
+            return compression.isPresent() && shuts.isPresent()
+                    ? OptionalDouble.of(compression.get().trappedRatio(shuts.getAsInt()))
+                    : OptionalDouble.empty();
+        }
+        if (key.startsWith(OVERLAP)) {
+            int valve = model.tried().book().valves().stream()
+                    .map(ValveEntry::id)
+                    .toList()
+                    .indexOf(key.substring(OVERLAP.length()));
+            return OptionalDouble.of(leanEnd.valves().get(valve).lift().mmAt(360));
+        }
+        return OptionalDouble.empty();
     }
 
     private void addCompression(List<Asked> asked) {
@@ -71,9 +113,9 @@ final class Figures {
                 "(swept + clearance volume) / clearance volume; clearance volume = chamber + gasket hole + bore down to the"
                         + " crown's flat − what the crown stands up, pockets taken off as cut",
                 Compression::staticRatio));
-        inletShuts()
+        inletShuts(topEnd)
                 .ifPresent(shuts -> asked.add(ofCompression(
-                        "trappedRatio",
+                        TRAPPED,
                         "compression ratio from inlet closing",
                         "",
                         "volume when the inlet shuts at " + shuts + "° / clearance volume",
@@ -93,14 +135,18 @@ final class Figures {
 
     private List<Figure> crankingPressures(Compression compression) {
         List<Figure> figures = new ArrayList<>();
-        inletShuts().ifPresent(shuts -> {
+        inletShuts(topEnd).ifPresent(shuts -> {
             for (double altitude : ALTITUDES_M) {
                 CrankingPressure pressure = CrankingPressure.range(compression.trappedRatio(shuts), altitude);
+                // the leanest lift shuts first and traps most
+                double high = CrankingPressure.range(
+                                compression.trappedRatio(inletShuts(leanEnd).orElse(shuts)), altitude)
+                        .highKPa();
                 figures.add(new Figure(
                         "crankingKPaAt" + Math.round(altitude) + "m",
                         "cranking pressure to expect at " + Math.round(altitude) + " m above the sea, on the gauge",
                         pressure.lowKPa(),
-                        pressure.highKPa(),
+                        high,
                         "kPa",
                         0,
                         new Working(
@@ -125,7 +171,7 @@ final class Figures {
     }
 
     /** The crank angle at which the first inlet valve is shut again. */
-    private OptionalInt inletShuts() {
+    private OptionalInt inletShuts(TopEnd topEnd) {
         List<ValveEntry> valves = model.tried().book().valves();
         for (int v = 0; v < valves.size(); v++) {
             if (valves.get(v).kind() == ValveEntry.Kind.INLET) {
@@ -144,7 +190,7 @@ final class Figures {
         for (int v = 0; v < valves.size(); v++) {
             int valve = v;
             asked.add(new Asked(
-                    "liftAtOverlapMm." + valves.get(v).id(),
+                    OVERLAP + valves.get(v).id(),
                     valves.get(v).id() + " lift at overlap top dead centre",
                     "mm",
                     "valve lift at 360°",

@@ -31,6 +31,8 @@ import java.util.function.ToDoubleFunction;
  * Immutable; safe to share between threads.
  */
 final class Model {
+    private static final String PISTONS = "pistons.";
+
     private final Tried tried;
     private final Map<String, Integer> place = new HashMap<>();
     private final List<Input> inputs = new ArrayList<>();
@@ -61,7 +63,7 @@ final class Model {
     private Input input(Size size) {
         boolean changed = tried.choice().changed().containsKey(size.path());
         String how = changed ? "Changed by hand for this fit. " + size.howMeasured() : size.howMeasured();
-        return new Input(size.path(), size.label(), size.unit().symbol(), size.quantity(), how);
+        return new Input(size.path(), label(size), size.unit().symbol(), size.quantity(), how);
     }
 
     /** Every size that enters this fit, in the order of the book; other pistons and gaskets are left out. */
@@ -72,6 +74,17 @@ final class Model {
             return size;
         });
         return used.stream().filter(this::enters).toList();
+    }
+
+    /** A size of another piston, which the crown's height may follow from, says whose it is. */
+    private String label(Size size) {
+        String path = size.path();
+        if (!path.startsWith(PISTONS)
+                || path.startsWith(PISTONS + tried.piston().id() + ".")) {
+            return size.label();
+        }
+        String other = path.substring(PISTONS.length(), path.indexOf('.', PISTONS.length()));
+        return size.label() + " of piston '" + other + "'";
     }
 
     private boolean enters(Size size) {

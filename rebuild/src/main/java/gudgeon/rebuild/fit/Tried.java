@@ -43,6 +43,10 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
             wrong.add("The cam can't be moved by teeth: the book does not say how many teeth the cam's sprocket has."
                     + " Add cam: {sprocket-teeth: ...}.");
         }
+        booked.cam()
+                .filter(cam -> Math.abs((long) choice.teethMoved()) > cam.sprocketTeeth())
+                .ifPresent(cam -> wrong.add("The cam's sprocket has " + cam.sprocketTeeth() + " teeth; it can't be moved by "
+                        + choice.teethMoved() + "."));
         Map<String, Double> values = changes(booked, choice, wrong);
         if (!wrong.isEmpty()) {
             throw new UnknownChoice(wrong);

@@ -106,7 +106,9 @@ public record FitPage(
     public String value(Figure figure) {
         boolean length = figure.unit().equals("mm");
         String value = number(figure.low(), length);
-        if (figure.high() != figure.low()) {
+        if (figure.unit().equals("kPa")) {
+            value = Math.round(figure.low()) + " to " + Math.round(figure.high());
+        } else if (figure.high() != figure.low()) {
             value += " to " + number(figure.high(), length);
         } else if (figure.standardUncertainty() > 0) {
             value += " ± " + number(Finding.COVERAGE * figure.standardUncertainty(), length);
