@@ -45,8 +45,8 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
         }
         booked.cam()
                 .filter(cam -> Math.abs((long) choice.teethMoved()) > cam.sprocketTeeth())
-                .ifPresent(cam -> wrong.add("The cam's sprocket has " + cam.sprocketTeeth() + " teeth; it can't be moved by "
-                        + choice.teethMoved() + "."));
+                .ifPresent(cam -> wrong.add("The cam's sprocket has " + cam.sprocketTeeth()
+                        + " teeth; it can't be moved by " + choice.teethMoved() + "."));
         Map<String, Double> values = changes(booked, choice, wrong);
         if (!wrong.isEmpty()) {
             throw new UnknownChoice(wrong);
