@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Gasket;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.Size;
+import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.book.ValveEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,6 +23,12 @@ import java.util.OptionalDouble;
  * @param choice the choice with every part named
  */
 record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gasket, Choice choice) {
+    /** Smaller sizes may well be changed twenty-five-fold. */
+    private static final double LARGE_MM = 5;
+
+    private static final double MM_PER_INCH = 25.4;
+    private static final double INCH_SPREAD = 1.25;
+
     /**
      * Finds a choice in a book.
      *
@@ -75,6 +82,12 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
                 wrong.add("The book has no size '" + path + "' to change.");
             } else if (!Double.isFinite(value)) {
                 wrong.add("The " + sizes.get(path).label() + " is changed to something that is no number.");
+            } else if (looksLikeInches(sizes.get(path), value)) {
+                wrong.add("The " + sizes.get(path).label() + " is changed from "
+                        + LengthUnit.MM.format(sizes.get(path).value())
+                        + " to " + LengthUnit.MM.format(value)
+                        + ", which looks like inches: write it with its unit, as in "
+                        + value + " in.");
             } else {
                 values.put(path, value);
             }
@@ -89,6 +102,13 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
             }
         }
         return values;
+    }
+
+    /** A size typed in inches where mm are meant is some twenty-five times too small. */
+    private static boolean looksLikeInches(Size size, double value) {
+        boolean large = size.unit() == Unit.MM && Math.abs(size.value()) >= LARGE_MM;
+        double ratio = size.value() / value;
+        return large && ratio > MM_PER_INCH / INCH_SPREAD && ratio < MM_PER_INCH * INCH_SPREAD;
     }
 
     private static String listed(List<String> ids) {

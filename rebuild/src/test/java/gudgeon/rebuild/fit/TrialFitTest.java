@@ -1,6 +1,7 @@
 package gudgeon.rebuild.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -94,6 +95,16 @@ class TrialFitTest {
                         refused -> assertThat(refused.sentences())
                                 .hasSize(3)
                                 .anySatisfy(sentence -> assertThat(sentence).contains("'original', 'pattern'")));
+    }
+
+    @Test
+    void inchesTypedForMillimetresAreAskedAbout() {
+        assertThatExceptionOfType(UnknownChoice.class)
+                .isThrownBy(() -> Tarn.fit("original", Map.of("cylinder.bore", 1.97)))
+                .satisfies(fault ->
+                        assertThat(fault.sentences()).first().asString().contains("looks like inches"));
+        assertThat(Tarn.fit("original", Map.of("cylinder.bore", 50.5)).findings())
+                .isNotEmpty();
     }
 
     @Test
