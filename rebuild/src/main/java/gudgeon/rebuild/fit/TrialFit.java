@@ -57,9 +57,22 @@ public record TrialFit(
      * @throws UnknownChoice if the book lacks what is chosen, or the sizes contradict each other; each reason a sentence
      */
     public static TrialFit of(EngineBook book, Choice choice, LengthUnit unit) {
+        return of(book, choice, unit, true);
+    }
+
+    /**
+     * The same with the cures left out, which take the most time by far.
+     *
+     * @throws UnknownChoice as {@link #of(EngineBook, Choice, LengthUnit)}
+     */
+    public static TrialFit withoutCures(EngineBook book, Choice choice, LengthUnit unit) {
+        return of(book, choice, unit, false);
+    }
+
+    private static TrialFit of(EngineBook book, Choice choice, LengthUnit unit, boolean cures) {
         Model model = model(book, choice);
         try {
-            return of(model, new Sentences(model.tried(), unit));
+            return of(model, new Sentences(model.tried(), unit), cures);
         } catch (IllegalArgumentException impossible) {
             throw Impossible.of(book, choice, impossible);
         }
@@ -74,7 +87,7 @@ public record TrialFit(
         }
     }
 
-    private static TrialFit of(Model model, Sentences sentences) {
+    private static TrialFit of(Model model, Sentences sentences, boolean cures) {
         double[] best = model.values();
         TopEnd topEnd = model.topEnd(best, false);
         Gaps gaps = new Sweep().gaps(topEnd);
@@ -92,7 +105,7 @@ public record TrialFit(
                 new Figures(model).all(),
                 gaps.tightForwardDeg(),
                 gaps.tightBackwardDeg(),
-                new Cures(model, sentences, findings).all(),
+                cures ? new Cures(model, sentences, findings).all() : List.of(),
                 NextMeasurements.of(findings, model.inputs(), book),
                 sentences.whole(findings, gaps.tightForwardDeg(), gaps.tightBackwardDeg()));
     }

@@ -40,6 +40,7 @@ public record FitPage(
      * What was found by the trial.
      *
      * @param fit the trial fit
+     * @param curesLater whether cures are needed and still to be asked for
      * @param plots the gaps over the crank angle
      * @param drawing the shapes for the page's script, as JSON
      * @param atDeg crank angle of the cursor
@@ -48,6 +49,7 @@ public record FitPage(
      */
     public record Found(
             TrialFit fit,
+            boolean curesLater,
             List<GapPlot> plots,
             String drawing,
             double atDeg,

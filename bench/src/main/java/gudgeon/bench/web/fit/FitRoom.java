@@ -46,23 +46,28 @@ public final class FitRoom {
         String name = ctx.pathParam("book");
         EngineBook book = Optional.ofNullable(books.get(name)).orElseThrow(NotFoundResponse::new);
         Asked asked = Asked.of(book, ctx.queryParamMap());
-        pages.show(ctx, "fit/page.jte", Map.of("page", page(name, book, asked)));
+        // a page that changes in place asks for the verdict first and for the cures after it
+        boolean curesLater = ctx.queryParam("cures") != null;
+        pages.show(ctx, "fit/page.jte", Map.of("page", page(name, book, asked, curesLater)));
     }
 
-    private FitPage page(String name, EngineBook book, Asked asked) {
+    private FitPage page(String name, EngineBook book, Asked asked, boolean curesLater) {
         List<SizeGroup> groups = SizeGroup.of(book, asked);
         try {
-            return new FitPage(name, book, asked, groups, Optional.of(found(book, asked)), List.of());
+            return new FitPage(name, book, asked, groups, Optional.of(found(book, asked, curesLater)), List.of());
         } catch (UnknownChoice refused) {
             return new FitPage(name, book, asked, groups, Optional.empty(), refused.sentences());
         }
     }
 
-    private FitPage.Found found(EngineBook book, Asked asked) {
-        TrialFit fit = TrialFit.of(book, asked.choice(), asked.lengths().unit());
+    private FitPage.Found found(EngineBook book, Asked asked, boolean curesLater) {
+        TrialFit fit = curesLater
+                ? TrialFit.withoutCures(book, asked.choice(), asked.lengths().unit())
+                : TrialFit.of(book, asked.choice(), asked.lengths().unit());
         Curves curves = fit.curves(PLOT_STEP_DEG);
         return new FitPage.Found(
                 fit,
+                curesLater && !fit.allClear(),
                 GapPlot.of(fit, curves, asked.lengths()),
                 drawing.json(fit, curves, asked.lengths()),
                 asked.atDeg().orElseGet(() -> firstDeg(fit)),

@@ -35,21 +35,29 @@ async function ask(whole, settle = false) {
   if (settle) say('Drawing lots: this takes a few seconds.');
   page.asking?.abort();
   page.asking = new AbortController();
-  let answer;
-  try {
-    const response = await fetch(address, { signal: page.asking.signal });
-    if (!response.ok) throw new Error(response.statusText);
-    answer = new DOMParser().parseFromString(await response.text(), 'text/html');
-  } catch (fault) {
-    if (fault.name !== 'AbortError') say('Gudgeon did not answer. Is it still running where it was started?');
-    return;
-  }
+  const answer = await answerTo(`${address}&cures=later`);
+  if (!answer) return;
   if (!page.engine) {
     location.replace(address);
     return;
   }
   history.replaceState(null, '', address);
   show(answer, whole);
+  if (!answer.querySelector('#cures [data-later]')) return;
+  const cured = await answerTo(address);
+  if (cured?.getElementById('cures')) swap('cures', cured);
+}
+
+/** The page at an address, or nothing when a later question was asked meanwhile or there is no answer. */
+async function answerTo(address) {
+  try {
+    const response = await fetch(address, { signal: page.asking.signal });
+    if (!response.ok) throw new Error(response.statusText);
+    return new DOMParser().parseFromString(await response.text(), 'text/html');
+  } catch (fault) {
+    if (fault.name !== 'AbortError') say('Gudgeon did not answer. Is it still running where it was started?');
+    return undefined;
+  }
 }
 
 /** Puts the answer's live parts, or the whole form too, in the place of the page's; a field being typed in is left alone. */
