@@ -356,7 +356,10 @@ final class CrownSolid {
     private double toSphere(double least, double x, double y, double z, boolean inside) {
         double dz = z - sphereZ;
         double d = Math.sqrt(x * x + y * y + dz * dz);
-        if (d < 1e-12 || d > sphereRadius == inside == (form == DOME)) {
+        boolean beyondSphere = d > sphereRadius;
+        // a dome's metal lies within its sphere, a dish's beyond it: only a point on its own side has its foot there
+        boolean onItsSide = form == DOME ? inside != beyondSphere : inside == beyondSphere;
+        if (d < 1e-12 || !onItsSide) {
             return least;
         }
         double scale = sphereRadius / d;

@@ -205,7 +205,8 @@ final class CycleSearch {
             return spans;
         }
         for (int i = 0; i < STEPS; i++) {
-            if (bound[i] < 0) {
+            // an infinite bound may only mean that another angle says the same, as with shut valves
+            if (bound[i] < 0 || bound[i] == Double.POSITIVE_INFINITY) {
                 value[i] = gap.exact(i * STEP);
             } else {
                 value[i] = Double.POSITIVE_INFINITY;

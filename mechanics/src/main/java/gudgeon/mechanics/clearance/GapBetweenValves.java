@@ -7,13 +7,19 @@ package gudgeon.mechanics.clearance;
 final class GapBetweenValves extends OverCycle {
     private static final int SAMPLES = HeadSolid.SAMPLES;
 
+    /**
+     * Circles looked at on each head: both rims, and half-way between them, where heads of one height that stand in each other
+     * are deepest.
+     */
+    private static final int CIRCLES = 3;
+
     /** A rough look takes every so many-th sample. */
     private static final int COARSE = 3;
 
     private final HeadSolid first = new HeadSolid();
     private final HeadSolid second = new HeadSolid();
     private final Around around = new Around();
-    private final double[] sampled = new double[4 * SAMPLES];
+    private final double[] sampled = new double[2 * CIRCLES * SAMPLES];
     private Valve firstValve;
     private Valve secondValve;
     private boolean shutSeen;
@@ -69,7 +75,7 @@ final class GapBetweenValves extends OverCycle {
 
     private double sampleAll(int stride) {
         double best = Double.POSITIVE_INFINITY;
-        for (int rim = 0; rim < 4; rim++) {
+        for (int rim = 0; rim < 2 * CIRCLES; rim++) {
             around.rim = rim;
             for (int i = 0; i < SAMPLES; i += stride) {
                 double here = around.sample(i);
@@ -86,7 +92,7 @@ final class GapBetweenValves extends OverCycle {
         double best = sampleAll(1);
         double step = 2 * Math.PI / SAMPLES;
         double found = Double.POSITIVE_INFINITY;
-        for (int rim = 0; rim < 4; rim++) {
+        for (int rim = 0; rim < 2 * CIRCLES; rim++) {
             double hidden = step * Math.max(first.radius, second.radius);
             for (int i = 0; i < SAMPLES; i++) {
                 double here = sampled[rim * SAMPLES + i];
@@ -119,7 +125,7 @@ final class GapBetweenValves extends OverCycle {
     private double settle(double found) {
         around.rim = bestRim;
         around.value(bestAt);
-        HeadSolid moving = bestRim < 2 ? first : second;
+        HeadSolid moving = bestRim < CIRCLES ? first : second;
         atX = moving.x;
         atY = moving.y;
         atZ = moving.z;
@@ -155,21 +161,25 @@ final class GapBetweenValves extends OverCycle {
         return new Place(atX, atY, atZ);
     }
 
-    /** Distance of a point on one of the four rims to the other head, by its angle around the rim. */
+    /** Distance of a point on one of the circles to the other head, by its angle around the rim. */
     private final class Around extends Minimiser {
         private int rim;
 
         @Override
         double value(double angle) {
-            HeadSolid moving = rim < 2 ? first : second;
-            moving.rim(angle, rim % 2 * moving.margin);
+            HeadSolid moving = rim < CIRCLES ? first : second;
+            moving.rim(angle, height(moving));
             return toOther(moving);
         }
 
         double sample(int i) {
-            HeadSolid moving = rim < 2 ? first : second;
-            moving.rimSample(i, rim % 2 * moving.margin);
+            HeadSolid moving = rim < CIRCLES ? first : second;
+            moving.rimSample(i, height(moving));
             return toOther(moving);
+        }
+
+        private double height(HeadSolid moving) {
+            return rim % CIRCLES * moving.margin / (CIRCLES - 1);
         }
 
         private double toOther(HeadSolid moving) {

@@ -20,7 +20,6 @@ final class HeadSolid {
 
     double radius;
     double margin;
-    double tiltCos;
     /** Unit vector of the stem, from the face up the stem. */
     double ux;
 
@@ -58,7 +57,7 @@ final class HeadSolid {
         double sin = Math.sin(azimuth);
         radius = valve.headDiameterMm() / 2;
         margin = valve.marginMm();
-        tiltCos = Math.cos(tilt);
+        double tiltCos = Math.cos(tilt);
         ux = Math.sin(tilt) * cos;
         uy = Math.sin(tilt) * sin;
         uz = tiltCos;

@@ -156,6 +156,22 @@ class SweepTest {
     }
 
     @Test
+    void headsThatMeetEvenWhenShutTouchAllTheWayRound() {
+        TopEnd topEnd = new TopEnd(
+                60,
+                new Crank(25, 92, 0, -5),
+                new Crown(new CrownForm.Flat(), 49.6, List.of()),
+                1,
+                List.of(
+                        new Valve(20, 1, 9, 180, 0, 9, Examples.shut()),
+                        new Valve(20, 1, 9, 0, 0, 9, Examples.shut())));
+        Gap gap = new Sweep().gaps(topEnd).valveToValve().get(0).gap();
+        // heads of one height, 1 mm thick: the deepest point is half-way through
+        assertThat(gap.leastMm()).isCloseTo(-0.5, within(TOLERANCE));
+        assertThat(gap.touching()).containsExactly(new Span(0, 720));
+    }
+
+    @Test
     void aStepThatIsNoStepIsRefused() {
         assertThatThrownBy(() -> new Sweep().curves(Examples.leaningPair(3), 0))
                 .isInstanceOf(IllegalArgumentException.class);
