@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.rebuild.book.Fault;
+import gudgeon.rebuild.book.Geometry;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -36,6 +37,14 @@ final class Books {
             return read.book();
         }
         throw new Unusable(file + " can't be used:\n" + sentences(reading.faults()));
+    }
+
+    /** The figures of a book, from which a fit can be tried. */
+    static Geometry geometry(Path file) {
+        return usable(file)
+                .geometry()
+                .orElseThrow(() -> new Unusable(file + " has no figures yet, so no fit can be tried. Add its cylinder,"
+                        + " crank, gaskets, valves and pistons; docs/engine-book.md says how each is measured."));
     }
 
     static String sentences(List<Fault> faults) {

@@ -56,7 +56,7 @@ final class CompareCommand implements Callable<Integer> {
         try {
             print(
                     Comparison.of(
-                            Books.usable(Objects.requireNonNull(book)),
+                            Books.geometry(Objects.requireNonNull(book)),
                             pistons.get(0),
                             pistons.get(1),
                             Choice.asBooked(),

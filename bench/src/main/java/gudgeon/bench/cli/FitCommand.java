@@ -1,6 +1,6 @@
 package gudgeon.bench.cli;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
@@ -71,7 +71,7 @@ final class FitCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         LengthUnit unit = inch ? LengthUnit.INCH : LengthUnit.MM;
-        EngineBook read = Books.usable(Objects.requireNonNull(book));
+        Geometry read = Books.geometry(Objects.requireNonNull(book));
         TrialFit fit = fit(read, unit);
         if (json) {
             out.println(FitJson.text(fit));
@@ -84,7 +84,7 @@ final class FitCommand implements Callable<Integer> {
         return fit.allClear() ? Gudgeon.CLEAR : Gudgeon.NOT_CLEAR;
     }
 
-    private TrialFit fit(EngineBook read, LengthUnit unit) {
+    private TrialFit fit(Geometry read, LengthUnit unit) {
         Choice choice = new Choice(
                 Optional.ofNullable(piston),
                 Optional.ofNullable(gasket),

@@ -39,7 +39,7 @@ final class ServeCommand implements Callable<Integer> {
         List<NamedBook> named = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (Path file : books) {
-            named.add(new NamedBook(name(file, names), Books.usable(file)));
+            named.add(new NamedBook(name(file, names), Books.geometry(file)));
         }
         if (named.isEmpty()) {
             named.add(Serving.demo());

@@ -25,7 +25,7 @@ final class Serving {
             }
             BookReading reading = new EngineBookReader().read(stream);
             if (reading instanceof BookReading.Read read) {
-                return new NamedBook("tarn-98", read.book());
+                return new NamedBook("tarn-98", read.book().geometry().orElseThrow());
             }
             throw new IllegalStateException("the demo's book can't be read: " + Books.sentences(reading.faults()));
         } catch (IOException unreadable) {

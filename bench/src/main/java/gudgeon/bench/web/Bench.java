@@ -2,7 +2,7 @@ package gudgeon.bench.web;
 
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.page.Pages;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -61,7 +61,7 @@ public final class Bench implements AutoCloseable {
         Safeguards.on(config.routes);
         new ThreeLibrary().on(config.routes);
         config.routes.get("/", ctx -> pages.show(ctx, "home.jte", Map.of("books", books)));
-        Map<String, EngineBook> byName = new LinkedHashMap<>();
+        Map<String, Geometry> byName = new LinkedHashMap<>();
         books.forEach(named -> byName.put(named.name(), named.book()));
         new FitRoom(pages, byName).on(config.routes);
         faultsOn(config.routes, pages);

@@ -1,6 +1,6 @@
 package gudgeon.bench.web;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 
 /**
  * A book that is served.
@@ -8,7 +8,7 @@ import gudgeon.rebuild.book.EngineBook;
  * @param name its name in the address, unique among the books served: letters, digits, hyphens
  * @param book the book
  */
-public record NamedBook(String name, EngineBook book) {
+public record NamedBook(String name, Geometry book) {
     public NamedBook {
         if (!name.matches("[A-Za-z0-9-]+")) {
             throw new IllegalArgumentException(

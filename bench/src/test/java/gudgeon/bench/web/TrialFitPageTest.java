@@ -34,7 +34,8 @@ class TrialFitPageTest {
     static void start() throws IOException {
         try (InputStream in = Files.newInputStream(EXAMPLE)) {
             BookReading.Read read = (BookReading.Read) new EngineBookReader().read(in);
-            bench = Bench.start(List.of(new NamedBook("tarn-98", read.book())), 0);
+            bench = Bench.start(
+                    List.of(new NamedBook("tarn-98", read.book().geometry().orElseThrow())), 0);
         }
         browser = new Browser();
     }

@@ -26,7 +26,7 @@ final class BookOutline {
     private final String text;
     private final Faults faults;
     private final Deque<Open> open = new ArrayDeque<>();
-    private @Nullable Entry root;
+    private @Nullable Node root;
     private int documents;
 
     private BookOutline(String text, Faults faults) {
@@ -35,7 +35,7 @@ final class BookOutline {
     }
 
     /** The file's content; empty with its faults told if it is not to be read further. */
-    static Optional<Entry> of(String text, Faults faults) {
+    static Optional<Node> of(String text, Faults faults) {
         BookOutline outline = new BookOutline(text, faults);
         return outline.read() ? Optional.ofNullable(outline.root) : Optional.empty();
     }
@@ -76,7 +76,7 @@ final class BookOutline {
                         "Write the value out here.");
             case Scalar ->
                 untagged(((ScalarEvent) event).getTag(), where)
-                        && put(new Entry.Text(scalar((ScalarEvent) event), where));
+                        && put(new Node.Text(scalar((ScalarEvent) event), where));
             case SequenceStart, MappingStart -> begin((CollectionStartEvent) event, where);
             case SequenceEnd, MappingEnd -> end();
             default -> true;
@@ -125,7 +125,7 @@ final class BookOutline {
         return put(open.pop().closed());
     }
 
-    private boolean put(Entry entry) {
+    private boolean put(Node entry) {
         Open parent = open.peek();
         if (parent == null) {
             root = entry;
@@ -157,9 +157,9 @@ final class BookOutline {
     private static final class Open {
         private final boolean block;
         private final Where where;
-        private final List<Entry> items = new ArrayList<>();
-        private final List<Entry.Pair> pairs = new ArrayList<>();
-        private Entry.@Nullable Text key;
+        private final List<Node> items = new ArrayList<>();
+        private final List<Node.Pair> pairs = new ArrayList<>();
+        private Node.@Nullable Text key;
 
         Open(boolean block, Where where) {
             this.block = block;
@@ -170,20 +170,20 @@ final class BookOutline {
             return block && key == null;
         }
 
-        void take(Entry entry) {
-            Entry.Text named = key;
+        void take(Node entry) {
+            Node.Text named = key;
             if (!block) {
                 items.add(entry);
             } else if (named != null) {
-                pairs.add(new Entry.Pair(named.text(), named.where(), entry));
+                pairs.add(new Node.Pair(named.text(), named.where(), entry));
                 key = null;
-            } else if (entry instanceof Entry.Text word) {
+            } else if (entry instanceof Node.Text word) {
                 key = word;
             }
         }
 
-        Entry closed() {
-            return block ? new Entry.Block(pairs, where) : new Entry.Items(items, where);
+        Node closed() {
+            return block ? new Node.Block(pairs, where) : new Node.Items(items, where);
         }
     }
 }

@@ -34,11 +34,14 @@ public final class EngineBookReader {
         if (book.isEmpty()) {
             return refused(faults);
         }
-        new Plausibility(book.get(), faults).check();
+        book.get().geometry().ifPresent(geometry -> new Plausibility(geometry, faults).check());
+        if (!faults.grave()) {
+            new StructureFaults(book.get().structure(), faults).check();
+        }
         if (faults.grave()) {
             return refused(faults);
         }
-        new Missing(book.get(), faults).tell();
+        book.get().geometry().ifPresent(geometry -> new Missing(geometry, faults).tell());
         return new BookReading.Read(book.get(), faults.inOrder());
     }
 
@@ -46,20 +49,49 @@ public final class EngineBookReader {
         return new BookReading.Refused(faults.inOrder());
     }
 
-    private static EngineBook book(Entry root, Faults faults) {
+    private static EngineBook book(Node root, Faults faults) {
         Fields fields = new Fields(Forms.BOOK, root, "", "", new SizeReader(Map.of(), faults));
         fields.whole("book");
         Map<String, Instrument> instruments = instruments(fields, faults);
         SizeReader sizes = new SizeReader(instruments, faults);
         Fields withInstruments = fields.with(sizes);
+        Engine engine = engine(withInstruments.block("engine", ""));
+        return new EngineBook(
+                engine,
+                figures(fields, faults)
+                        ? Optional.of(geometry(engine, List.copyOf(instruments.values()), withInstruments, sizes))
+                        : Optional.empty(),
+                new StructureReader(withInstruments, faults).read());
+    }
+
+    /** Whether the book has figures of the engine: all of their blocks, or none as an archetype. */
+    private static boolean figures(Fields fields, Faults faults) {
+        List<String> missing =
+                Forms.FIGURES.stream().filter(key -> !fields.has(key)).toList();
+        boolean archetype = missing.size() == Forms.FIGURES.size() && fields.has("steps");
+        if (!archetype) {
+            missing.forEach(key -> faults.fault(
+                    fields.where(),
+                    "",
+                    "The engine book has no '" + key + "'.",
+                    "Add it: "
+                            + Forms.BOOK.key(key).orElseThrow().description()
+                            + " Or take out all figures, as an archetype does."));
+        }
+        return missing.size() < Forms.FIGURES.size();
+    }
+
+    private static Geometry geometry(
+            Engine engine, List<Instrument> instruments, Fields withInstruments, SizeReader sizes) {
+        Faults faults = sizes.faults();
         List<ValveEntry> valves = withInstruments.list("valves", true).stream()
                 .map(valve -> valve(valve, faults))
                 .toList();
         Set<String> valveIds = valves.stream().map(ValveEntry::id).collect(Collectors.toCollection(LinkedHashSet::new));
         PistonReader pistons = new PistonReader(valveIds, faults);
-        return new EngineBook(
-                engine(withInstruments.block("engine", "")),
-                List.copyOf(instruments.values()),
+        return new Geometry(
+                engine,
+                instruments,
                 new Cylinder(withInstruments.block("cylinder", "").size("bore")),
                 crank(withInstruments.block("crank", "")),
                 new Head(withInstruments.block("head", "").optionalSize("chamber")),

@@ -21,8 +21,8 @@ final class EventReader {
      * The crank angle from firing top dead centre. Dead centres are those at which a valve of that kind opens and closes: an
      * exhaust opens about 180 and closes about 360, an inlet opens about 360 and closes about 540.
      */
-    Size read(Entry entry, String path, String label, ValveEntry.Kind kind, boolean opens) {
-        if (!(entry instanceof Entry.Text text) || entry.where().line() == 0) {
+    Size read(Node entry, String path, String label, ValveEntry.Kind kind, boolean opens) {
+        if (!(entry instanceof Node.Text text) || entry.where().line() == 0) {
             return sizes.read(entry, path, label, CYCLE);
         }
         Matcher reference = REFERENCE.matcher(text.text());
@@ -45,7 +45,7 @@ final class EventReader {
         String plain =
                 text.text().substring(0, reference.start()) + " " + text.text().substring(reference.end());
         Size size = sizes.read(
-                new Entry.Text(plain.replaceAll("\\s+", " ").strip(), text.where()), path, label, FROM_CENTRE);
+                new Node.Text(plain.replaceAll("\\s+", " ").strip(), text.where()), path, label, FROM_CENTRE);
         return new Size(
                 path,
                 label,

@@ -22,7 +22,7 @@ final class Fields {
     private final String path;
     private final String subject;
     private final Where where;
-    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, Node> entries = new LinkedHashMap<>();
     private final SizeReader sizes;
     private final Faults faults;
 
@@ -34,14 +34,14 @@ final class Fields {
      * @param subject what its sizes are of, such as "exhaust pocket", may be empty
      * @param others keys that are allowed beside the form's
      */
-    Fields(Form form, Entry entry, String path, String subject, Set<String> others, SizeReader sizes) {
+    Fields(Form form, Node entry, String path, String subject, Set<String> others, SizeReader sizes) {
         this.form = form;
         this.path = path;
         this.subject = subject;
         this.where = entry.where();
         this.sizes = sizes;
         this.faults = sizes.faults();
-        if (entry instanceof Entry.Block block) {
+        if (entry instanceof Node.Block block) {
             entries.putAll(FormCheck.entries(form, block, path, others, faults));
         } else if (where.line() > 0) {
             faults.fault(
@@ -52,7 +52,7 @@ final class Fields {
         }
     }
 
-    Fields(Form form, Entry entry, String path, String subject, SizeReader sizes) {
+    Fields(Form form, Node entry, String path, String subject, SizeReader sizes) {
         this(form, entry, path, subject, Set.of(), sizes);
     }
 
@@ -61,7 +61,7 @@ final class Fields {
         return new Fields(form, path, subject, where, entries, reader);
     }
 
-    private Fields(Form form, String path, String subject, Where where, Map<String, Entry> entries, SizeReader sizes) {
+    private Fields(Form form, String path, String subject, Where where, Map<String, Node> entries, SizeReader sizes) {
         this.form = form;
         this.path = path;
         this.subject = subject;
@@ -80,7 +80,7 @@ final class Fields {
     }
 
     Where where(String key) {
-        Entry entry = entries.get(key);
+        Node entry = entries.get(key);
         return entry == null ? where : entry.where();
     }
 
@@ -98,7 +98,7 @@ final class Fields {
         return Optional.ofNullable(entries.get(key)).map(entry -> sized(key, entry));
     }
 
-    private Size sized(String name, Entry entry) {
+    private Size sized(String name, Node entry) {
         Form.Key key = form.key(name).orElseThrow();
         String label = subject.isEmpty() ? key.label() : subject + " " + key.label();
         return sizes.read(entry, at(name), label, (Value.OfSize) key.value());
@@ -113,11 +113,11 @@ final class Fields {
 
     /** The text at a key; empty if there is none. */
     String text(String key) {
-        Entry entry = entries.get(key);
+        Node entry = entries.get(key);
         if (entry == null) {
             return "";
         }
-        if (entry instanceof Entry.Text text && !(text.text().isBlank() && required(key))) {
+        if (entry instanceof Node.Text text && !(text.text().isBlank() && required(key))) {
             return text.text().strip();
         }
         faults.fault(
@@ -126,6 +126,49 @@ final class Fields {
                 "Here stands " + entry.kind() + ", where text is wanted.",
                 "Write it on one line.");
         return "";
+    }
+
+    /** The sentences at a key: a list of them, or one that stands alone; none if there is none. */
+    List<String> texts(String key) {
+        return references(key).stream().map(Reference::id).toList();
+    }
+
+    /** The ids at a key with their places: a list of them, or one that stands alone; none if there is none. */
+    List<Reference> references(String key) {
+        Node entry = entry(key);
+        List<Reference> found = new ArrayList<>();
+        for (Node item : entry instanceof Node.Items items ? items.items() : List.of(entry)) {
+            if (item instanceof Node.Text text) {
+                if (!text.text().isBlank()) {
+                    found.add(new Reference(text.text().strip(), text.where()));
+                }
+            } else {
+                faults.fault(
+                        item.where(),
+                        at(key),
+                        "Here stands " + item.kind() + ", where text is wanted.",
+                        "Put a text that holds ': ' or '#' in quotes.");
+            }
+        }
+        return found;
+    }
+
+    /** The words at a key, each one of those allowed. */
+    List<String> words(String name) {
+        List<String> allowed = ((Value.OfWords) form.key(name).orElseThrow().value()).words();
+        List<String> words = new ArrayList<>();
+        for (Reference word : references(name)) {
+            if (allowed.contains(word.id())) {
+                words.add(word.id());
+            } else {
+                faults.fault(
+                        word.where(),
+                        at(name),
+                        "Here stands '" + Words.shortened(word.id()) + "'.",
+                        "Write " + String.join(", ", allowed) + ": one or more of these.");
+            }
+        }
+        return words;
     }
 
     private boolean required(String key) {
@@ -153,15 +196,15 @@ final class Fields {
 
     /** The word at a key, if it is one of those allowed. */
     Optional<String> word(String name) {
-        Entry entry = entries.get(name);
+        Node entry = entries.get(name);
         if (entry == null) {
             return Optional.empty();
         }
         List<String> words = ((Value.OfWord) form.key(name).orElseThrow().value()).words();
-        if (entry instanceof Entry.Text text && words.contains(text.text().strip())) {
+        if (entry instanceof Node.Text text && words.contains(text.text().strip())) {
             return Optional.of(text.text().strip());
         }
-        String near = entry instanceof Entry.Text text
+        String near = entry instanceof Node.Text text
                 ? Words.nearest(text.text(), words)
                         .map(word -> "Did you mean '" + word + "'? ")
                         .orElse("")
@@ -176,12 +219,12 @@ final class Fields {
 
     /** The whole number at a key, if it is one in its span. */
     OptionalInt whole(String name) {
-        Entry entry = entries.get(name);
+        Node entry = entries.get(name);
         if (entry == null) {
             return OptionalInt.empty();
         }
         Value.OfWhole span = (Value.OfWhole) form.key(name).orElseThrow().value();
-        if (entry instanceof Entry.Text text
+        if (entry instanceof Node.Text text
                 && WHOLE.matcher(text.text().strip()).matches()) {
             int number = Integer.parseInt(text.text().strip());
             if (number >= span.low() && number <= span.high()) {
@@ -199,7 +242,7 @@ final class Fields {
     }
 
     /** The entry at a key; one that says nothing more about itself if there is none. */
-    Entry entry(String key) {
+    Node entry(String key) {
         return entries.getOrDefault(key, nothing());
     }
 
@@ -212,8 +255,8 @@ final class Fields {
     /** The blocks of a list, each under its id; ids that are used twice are told. */
     List<Fields> list(String name, boolean idInSubject) {
         Form of = ((Value.OfList) form.key(name).orElseThrow().value()).form();
-        Entry entry = entry(name);
-        if (!(entry instanceof Entry.Items items)) {
+        Node entry = entry(name);
+        if (!(entry instanceof Node.Items items)) {
             if (entry.where().line() > 0) {
                 faults.fault(
                         entry.where(),
@@ -232,7 +275,7 @@ final class Fields {
         }
         List<Fields> blocks = new ArrayList<>();
         Map<String, Where> ids = new LinkedHashMap<>();
-        for (Entry item : items.items()) {
+        for (Node item : items.items()) {
             String id = idOf(item).orElse(String.valueOf(blocks.size() + 1));
             String shown = Words.shortened(id);
             blocks.add(new Fields(of, item, at(name) + "." + shown, idInSubject ? shown + " " + of.name() : "", sizes));
@@ -248,13 +291,13 @@ final class Fields {
         return blocks;
     }
 
-    private static Optional<String> idOf(Entry item) {
-        return item instanceof Entry.Block block
+    private static Optional<String> idOf(Node item) {
+        return item instanceof Node.Block block
                 ? block.pairs().stream()
                         .filter(pair -> pair.key().equals("id"))
-                        .map(Entry.Pair::entry)
-                        .filter(Entry.Text.class::isInstance)
-                        .map(entry -> ((Entry.Text) entry).text().strip())
+                        .map(Node.Pair::entry)
+                        .filter(Node.Text.class::isInstance)
+                        .map(entry -> ((Node.Text) entry).text().strip())
                         .filter(id -> !id.isEmpty())
                         .findFirst()
                 : Optional.empty();
@@ -263,10 +306,10 @@ final class Fields {
     /** The blocks at a key, by their names. */
     Map<String, Fields> named(String name) {
         Form of = ((Value.OfNamed) form.key(name).orElseThrow().value()).form();
-        Entry entry = entry(name);
+        Node entry = entry(name);
         Map<String, Fields> blocks = new LinkedHashMap<>();
-        if (entry instanceof Entry.Block block) {
-            for (Entry.Pair pair : block.pairs()) {
+        if (entry instanceof Node.Block block) {
+            for (Node.Pair pair : block.pairs()) {
                 String id = Words.shortened(pair.key());
                 checkId(pair.key(), pair.keyWhere(), at(name));
                 Fields fields = new Fields(of, pair.entry(), at(name) + "." + id, id + " " + of.name(), sizes);
@@ -289,7 +332,7 @@ final class Fields {
     }
 
     /** Stands for what is missing; line 0 says that it is not in the file. */
-    static Entry nothing() {
-        return new Entry.Text("", new Where(0, 0));
+    static Node nothing() {
+        return new Node.Text("", new Where(0, 0));
     }
 }

@@ -77,6 +77,15 @@ record Form(String name, String description, List<Key> keys, List<Way> ways) {
         /** One of several words. */
         record OfWord(List<String> words) implements Value {}
 
+        /** One or more of several words. */
+        record OfWords(List<String> words) implements Value {}
+
+        /** A sentence or a list of sentences. */
+        record OfTexts() implements Value {}
+
+        /** An id or a list of ids of other blocks. */
+        record OfIds() implements Value {}
+
         /** A block. */
         record OfBlock(Form form) implements Value {}
 

@@ -9,12 +9,12 @@ import java.util.Set;
 /** Checks the keys of a block of the file against its form: unknown, repeated, missing, and those that do not go together. */
 final class FormCheck {
     private final Form form;
-    private final Entry.Block block;
+    private final Node.Block block;
     private final String path;
     private final Faults faults;
-    private final Map<String, Entry> entries = new LinkedHashMap<>();
+    private final Map<String, Node> entries = new LinkedHashMap<>();
 
-    private FormCheck(Form form, Entry.Block block, String path, Faults faults) {
+    private FormCheck(Form form, Node.Block block, String path, Faults faults) {
         this.form = form;
         this.block = block;
         this.path = path;
@@ -22,7 +22,7 @@ final class FormCheck {
     }
 
     /** The entries of the block at the keys that are known, its faults told. */
-    static Map<String, Entry> entries(Form form, Entry.Block block, String path, Set<String> others, Faults faults) {
+    static Map<String, Node> entries(Form form, Node.Block block, String path, Set<String> others, Faults faults) {
         FormCheck check = new FormCheck(form, block, path, faults);
         check.take(others);
         check.checkPresent();
@@ -37,7 +37,7 @@ final class FormCheck {
         Set<String> known = new LinkedHashSet<>(form.names());
         known.addAll(others);
         Map<String, Where> first = new LinkedHashMap<>();
-        for (Entry.Pair pair : block.pairs()) {
+        for (Node.Pair pair : block.pairs()) {
             String key = pair.key();
             Where before = first.putIfAbsent(key, pair.keyWhere());
             if (before != null) {
@@ -55,10 +55,10 @@ final class FormCheck {
         }
     }
 
-    private void unknown(Entry.Pair pair, Set<String> known) {
+    private void unknown(Node.Pair pair, Set<String> known) {
         String key = Words.shortened(pair.key());
         if (pair.key().strip().matches("\\d+.*")
-                && pair.entry() instanceof Entry.Text text
+                && pair.entry() instanceof Node.Text text
                 && text.text().isEmpty()) {
             faults.fault(
                     pair.keyWhere(),
@@ -89,7 +89,7 @@ final class FormCheck {
                     .forEach(name -> missing(form.key(name).orElseThrow()));
             for (String name : entries.keySet()) {
                 if (!way.uses(name)) {
-                    Entry entry = entries.getOrDefault(name, Fields.nothing());
+                    Node entry = entries.getOrDefault(name, Fields.nothing());
                     faults.fault(
                             entry.where(),
                             at(name),

@@ -2,6 +2,7 @@ package gudgeon.rebuild.book;
 
 import gudgeon.rebuild.book.Form.Value;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The blocks of an engine book and their keys. The spans are common practice for small engines, no source; generous on purpose. */
 final class Forms {
@@ -185,36 +186,41 @@ final class Forms {
                     wanted("wall-gap", "wall gap", "The valve's edge to the bore wall."),
                     wanted("deck-gap", "deck gap", "The crown's flat edge to the head's flat at top dead centre.")));
 
+    /** The blocks without which no fit can be tried: a book has all of them, or none as an archetype does. */
+    static final List<String> FIGURES = List.of("cylinder", "crank", "gaskets", "valves", "pistons");
+
+    private static final List<Form.Key> OWN_KEYS = List.of(
+            new Form.Key("book", new Value.OfWhole(1, 1), true, "book", "The kind of book; always 1."),
+            new Form.Key("engine", new Value.OfBlock(ENGINE), true, "engine", ENGINE.description()),
+            new Form.Key(
+                    "instruments",
+                    new Value.OfNamed(INSTRUMENT),
+                    false,
+                    "instruments",
+                    "What was measured with, each under a name of your own."),
+            new Form.Key("cylinder", new Value.OfBlock(CYLINDER), false, "cylinder", CYLINDER.description()),
+            new Form.Key("crank", new Value.OfBlock(CRANK), false, "crank", CRANK.description()),
+            new Form.Key("head", new Value.OfBlock(HEAD), false, "head", HEAD.description()),
+            new Form.Key(
+                    "gaskets",
+                    new Value.OfList(GASKET),
+                    false,
+                    "gaskets",
+                    "Head gaskets to choose from, the usual one first."),
+            new Form.Key("cam", new Value.OfBlock(CAM), false, "cam", CAM.description()),
+            new Form.Key("valves", new Value.OfList(ValveForms.VALVE), false, "valves", "The valves."),
+            new Form.Key(
+                    "pistons",
+                    new Value.OfList(PistonForms.PISTON),
+                    false,
+                    "pistons",
+                    "Pistons to choose from, the one now fitted first."),
+            new Form.Key("wanted", new Value.OfBlock(WANTED), false, "wanted gaps", WANTED.description()));
+
     static final Form BOOK = new Form(
             "engine book",
             "All that is true of one type of engine.",
-            List.of(
-                    new Form.Key("book", new Value.OfWhole(1, 1), true, "book", "The kind of book; always 1."),
-                    new Form.Key("engine", new Value.OfBlock(ENGINE), true, "engine", ENGINE.description()),
-                    new Form.Key(
-                            "instruments",
-                            new Value.OfNamed(INSTRUMENT),
-                            false,
-                            "instruments",
-                            "What was measured with, each under a name of your own."),
-                    new Form.Key("cylinder", new Value.OfBlock(CYLINDER), true, "cylinder", CYLINDER.description()),
-                    new Form.Key("crank", new Value.OfBlock(CRANK), true, "crank", CRANK.description()),
-                    new Form.Key("head", new Value.OfBlock(HEAD), false, "head", HEAD.description()),
-                    new Form.Key(
-                            "gaskets",
-                            new Value.OfList(GASKET),
-                            true,
-                            "gaskets",
-                            "Head gaskets to choose from, the usual one first."),
-                    new Form.Key("cam", new Value.OfBlock(CAM), false, "cam", CAM.description()),
-                    new Form.Key("valves", new Value.OfList(ValveForms.VALVE), true, "valves", "The valves."),
-                    new Form.Key(
-                            "pistons",
-                            new Value.OfList(PistonForms.PISTON),
-                            true,
-                            "pistons",
-                            "Pistons to choose from, the one now fitted first."),
-                    new Form.Key("wanted", new Value.OfBlock(WANTED), false, "wanted gaps", WANTED.description())));
+            Stream.concat(OWN_KEYS.stream(), StructureForms.keys().stream()).toList());
 
     private static Form.Key wanted(String name, String label, String description) {
         return Keys.optional(name, Unit.MM, 0, 20, label, description);

@@ -36,7 +36,7 @@ final class InstrumentReader {
             return Optional.empty();
         }
         String sentence;
-        if (fields.entry(key) instanceof Entry.Text text) {
+        if (fields.entry(key) instanceof Node.Text text) {
             try {
                 SizeText size = SizeText.of(text.text());
                 if (size.value() >= 0

@@ -71,8 +71,8 @@ final class LiftReader {
 
     private List<LiftEntry.Point> points(boolean fromCentre) {
         String path = fields.at("table");
-        Entry entry = fields.entry("table");
-        if (!(entry instanceof Entry.Items items)) {
+        Node entry = fields.entry("table");
+        if (!(entry instanceof Node.Items items)) {
             faults.fault(
                     entry.where(),
                     path,
@@ -83,7 +83,7 @@ final class LiftReader {
         List<LiftEntry.Point> points = new ArrayList<>();
         List<Where> wheres = new ArrayList<>();
         boolean whole = true;
-        for (Entry item : items.items()) {
+        for (Node item : items.items()) {
             Optional<LiftEntry.Point> point = point(item, path);
             point.ifPresent(read -> {
                 points.add(read);
@@ -104,10 +104,10 @@ final class LiftReader {
         return points;
     }
 
-    private Optional<LiftEntry.Point> point(Entry item, String path) {
-        if (!(item instanceof Entry.Items pair)
+    private Optional<LiftEntry.Point> point(Node item, String path) {
+        if (!(item instanceof Node.Items pair)
                 || pair.items().size() != 2
-                || !pair.items().stream().allMatch(Entry.Text.class::isInstance)) {
+                || !pair.items().stream().allMatch(Node.Text.class::isInstance)) {
             faults.fault(
                     item.where(),
                     path,
@@ -120,9 +120,9 @@ final class LiftReader {
         return deg.flatMap(angle -> mm.map(lift -> new LiftEntry.Point(angle, lift)));
     }
 
-    private Optional<Double> number(Entry entry, Unit wanted, String path) {
+    private Optional<Double> number(Node entry, Unit wanted, String path) {
         try {
-            SizeText size = SizeText.of(entry instanceof Entry.Text text ? text.text() : "");
+            SizeText size = SizeText.of(entry instanceof Node.Text text ? text.text() : "");
             if (size.unit().isEmpty() || size.unit().get() == wanted) {
                 return Optional.of(size.value());
             }

@@ -7,10 +7,10 @@ import java.util.stream.Collectors;
 final class Missing {
     private static final int NAMED = 4;
 
-    private final EngineBook book;
+    private final Geometry book;
     private final Faults faults;
 
-    Missing(EngineBook book, Faults faults) {
+    Missing(Geometry book, Faults faults) {
         this.book = book;
         this.faults = faults;
     }

@@ -8,10 +8,10 @@ import java.util.stream.Stream;
  * a source beside them are common practice, generous on purpose.
  */
 final class Plausibility {
-    private final EngineBook book;
+    private final Geometry book;
     private final Faults faults;
 
-    Plausibility(EngineBook book, Faults faults) {
+    Plausibility(Geometry book, Faults faults) {
         this.book = book;
         this.faults = faults;
     }

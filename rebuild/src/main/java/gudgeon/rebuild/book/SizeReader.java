@@ -25,17 +25,17 @@ final class SizeReader {
     }
 
     /** The size that stands at a path, or a stand-in after its fault was told. */
-    Size read(Entry entry, String path, String label, Value.OfSize span) {
+    Size read(Node entry, String path, String label, Value.OfSize span) {
         if (entry.where().line() == 0) {
             return standIn(path, label, span);
         }
-        Optional<Size> size = entry instanceof Entry.Block block
+        Optional<Size> size = entry instanceof Node.Block block
                 ? ofBlock(block, path, label, span)
-                : entry instanceof Entry.Text text ? ofText(text, path, label, span) : ofList(entry, path);
+                : entry instanceof Node.Text text ? ofText(text, path, label, span) : ofList(entry, path);
         return size.filter(read -> SpanCheck.passes(read, span, faults)).orElseGet(() -> standIn(path, label, span));
     }
 
-    private Optional<Size> ofList(Entry entry, String path) {
+    private Optional<Size> ofList(Node entry, String path) {
         faults.fault(
                 entry.where(),
                 path,
@@ -44,7 +44,7 @@ final class SizeReader {
         return Optional.empty();
     }
 
-    private Optional<Size> ofText(Entry.Text text, String path, String label, Value.OfSize span) {
+    private Optional<Size> ofText(Node.Text text, String path, String label, Value.OfSize span) {
         return parsed(text, path, span.unit()).map(size -> {
             List<Doubt> doubts = new ArrayList<>();
             size.halfWidth().ifPresent(half -> doubts.add(Doubt.stated(half)));
@@ -64,7 +64,7 @@ final class SizeReader {
         });
     }
 
-    private Optional<Size> ofBlock(Entry.Block block, String path, String label, Value.OfSize span) {
+    private Optional<Size> ofBlock(Node.Block block, String path, String label, Value.OfSize span) {
         Fields fields = new Fields(Forms.SIZE, block, path, "", this);
         Optional<String> unit = Optional.of(fields.text("unit")).filter(text -> !text.isEmpty());
         List<Double> readings = readings(fields, unit, path, span.unit());
@@ -134,7 +134,7 @@ final class SizeReader {
         if (!fields.has("readings")) {
             return readings;
         }
-        if (!(fields.entry("readings") instanceof Entry.Items items)) {
+        if (!(fields.entry("readings") instanceof Node.Items items)) {
             faults.fault(
                     fields.where("readings"),
                     path + ".readings",
@@ -146,7 +146,7 @@ final class SizeReader {
             faults.fault(
                     items.where(), path + ".readings", "The list of readings is empty.", "Write one reading or more.");
         }
-        for (Entry item : items.items()) {
+        for (Node item : items.items()) {
             withUnit(item, unit, path + ".readings", wanted).ifPresent(size -> readings.add(size.value()));
         }
         return readings;
@@ -157,8 +157,8 @@ final class SizeReader {
     }
 
     /** A size that takes the block's unit where it carries none. */
-    private Optional<SizeText> withUnit(Entry entry, Optional<String> unit, String path, Unit wanted) {
-        if (!(entry instanceof Entry.Text text)) {
+    private Optional<SizeText> withUnit(Node entry, Optional<String> unit, String path, Unit wanted) {
+        if (!(entry instanceof Node.Text text)) {
             faults.fault(
                     entry.where(),
                     path,
@@ -172,10 +172,10 @@ final class SizeReader {
         }
         String[] parts = text.text().split("(?=±|\\+/-|\\+-|\\swith\\s)", 2);
         String joined = parts[0] + " " + unit.get() + (parts.length > 1 ? " " + parts[1] : "");
-        return parsed(new Entry.Text(joined, text.where()), path, wanted);
+        return parsed(new Node.Text(joined, text.where()), path, wanted);
     }
 
-    private Optional<SizeText> parsed(Entry.Text text, String path, Unit wanted) {
+    private Optional<SizeText> parsed(Node.Text text, String path, Unit wanted) {
         try {
             SizeText size = SizeText.of(text.text());
             if (size.unit().isPresent() && size.unit().get() != wanted) {
@@ -237,14 +237,14 @@ final class SizeReader {
 
     private static String written(Fields fields, Optional<String> unit) {
         String value =
-                fields.entry("value") instanceof Entry.Text text ? text.text().strip() : "";
-        if (fields.entry("readings") instanceof Entry.Items items && value.isEmpty()) {
+                fields.entry("value") instanceof Node.Text text ? text.text().strip() : "";
+        if (fields.entry("readings") instanceof Node.Items items && value.isEmpty()) {
             value = items.items().stream()
-                    .map(item -> item instanceof Entry.Text text ? text.text() : "")
+                    .map(item -> item instanceof Node.Text text ? text.text() : "")
                     .collect(Collectors.joining(", "));
         }
         String doubt =
-                fields.entry("doubt") instanceof Entry.Text text && !text.text().isEmpty()
+                fields.entry("doubt") instanceof Node.Text text && !text.text().isEmpty()
                         ? " ± " + text.text().strip()
                         : "";
         return value + unit.map(u -> " " + u).orElse("") + doubt;
@@ -255,6 +255,8 @@ final class SizeReader {
             case MM -> "millimetres";
             case DEGREES -> "degrees";
             case CM3 -> "cubic centimetres";
+            case KPA -> "kilopascals";
+            case PERCENT -> "per cent";
             case NONE -> "a plain number";
         };
     }
@@ -264,6 +266,8 @@ final class SizeReader {
             case MM -> " with its unit and doubt if you can, such as '21.0 mm ± 0.02', '0.827 in' or '8 thou'";
             case DEGREES -> " of degrees, such as '25' or '25 ± 0.5'";
             case CM3 -> " of cubic centimetres, such as '9.8 cm3 ± 0.1'";
+            case KPA -> " of kilopascals, such as '900' or '9 bar'";
+            case PERCENT -> " of per cent, such as '10'";
             case NONE -> ", such as '1.1'";
         };
     }

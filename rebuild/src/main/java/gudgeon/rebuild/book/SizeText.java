@@ -52,7 +52,11 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
                     new Scale("ml", Unit.CM3, "1"),
                     new Scale("in3", Unit.CM3, "16.387064"),
                     new Scale("in³", Unit.CM3, "16.387064"),
-                    new Scale("cu in", Unit.CM3, "16.387064"))
+                    new Scale("cu in", Unit.CM3, "16.387064"),
+                    new Scale("kpa", Unit.KPA, "1"),
+                    new Scale("bar", Unit.KPA, "100"),
+                    new Scale("psi", Unit.KPA, "6.894757293168"),
+                    new Scale("%", Unit.PERCENT, "1"))
             .stream()
             .sorted(Comparator.comparingInt((Scale scale) -> -scale.written().length()))
             .toList();
@@ -128,8 +132,9 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
         }
         Matcher word = NUMBER_THEN_WORD.matcher(text);
         if (word.matches() && !DECIMAL.matcher(digitsMeant(text)).matches()) {
-            throw new NotASize("'" + Words.shortened(word.group(1))
-                    + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml and in3.");
+            throw new NotASize(
+                    "'" + Words.shortened(word.group(1))
+                            + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml, in3, kPa, bar, psi and %.");
         }
         return new Measure(number(text), Optional.empty());
     }

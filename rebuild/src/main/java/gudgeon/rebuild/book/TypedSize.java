@@ -51,6 +51,8 @@ public sealed interface TypedSize {
             case MM -> ", such as 3.2 or 0.126 in";
             case DEGREES -> " of degrees, such as 25";
             case CM3 -> " of cubic centimetres, such as 9.8";
+            case KPA -> " of kilopascals, such as 900";
+            case PERCENT -> " of per cent, such as 10";
             case NONE -> ", such as 1.1";
         };
     }

@@ -5,6 +5,8 @@ public enum Unit {
     MM("mm"),
     DEGREES("°"),
     CM3("cm³"),
+    KPA("kPa"),
+    PERCENT("%"),
     /** A plain number, such as a rocker ratio. */
     NONE("");
 

@@ -19,7 +19,7 @@ final class WantedReader {
         this.sizes = sizes;
     }
 
-    WantedGaps read(Entry entry, Set<String> valveIds) {
+    WantedGaps read(Node entry, Set<String> valveIds) {
         Fields all = new Fields(Forms.WANTED, entry, "wanted", "wanted", valveIds, sizes);
         Map<String, WantedGaps.OfValve> valves = new LinkedHashMap<>();
         for (String id : valveIds) {

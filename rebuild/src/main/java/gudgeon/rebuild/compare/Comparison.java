@@ -1,6 +1,6 @@
 package gudgeon.rebuild.compare;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;
@@ -35,7 +35,7 @@ public record Comparison(
      * @param unit the unit in which sentences give lengths
      * @throws UnknownChoice if the book lacks one of them, or its sizes contradict each other
      */
-    public static Comparison of(EngineBook book, String a, String b, Choice choice, LengthUnit unit) {
+    public static Comparison of(Geometry book, String a, String b, Choice choice, LengthUnit unit) {
         PistonEntry first = piston(book, a);
         PistonEntry second = piston(book, b);
         Effects effects = new Effects(book, first, choice, unit);
@@ -44,7 +44,7 @@ public record Comparison(
                 book.engine().name(), a, b, lines, effects.of(effects.like(second)), sentence(a, b, lines));
     }
 
-    private static PistonEntry piston(EngineBook book, String id) {
+    private static PistonEntry piston(Geometry book, String id) {
         return book.piston(id)
                 .orElseThrow(() -> new UnknownChoice(List.of("The book has no piston '" + id + "'; it has "
                         + book.pistons().stream()

@@ -2,7 +2,7 @@ package gudgeon.rebuild.compare;
 
 import gudgeon.mechanics.metrology.Budget;
 import gudgeon.mechanics.metrology.Quantity;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.Protrusion;
 import gudgeon.rebuild.book.Size;
@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
 record CrownHeight(Protrusion protrusion) {
     static final String LABEL = "crown height at TDC";
 
-    static CrownHeight of(EngineBook book, PistonEntry piston) {
+    static CrownHeight of(Geometry book, PistonEntry piston) {
         return new CrownHeight(book.protrusion(piston));
     }
 

@@ -1,6 +1,6 @@
 package gudgeon.rebuild.compare;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;
@@ -22,7 +22,7 @@ final class Effects {
 
     private static final String TRIED_PREFIX = "pistons." + TRIED + ".";
 
-    private final EngineBook book;
+    private final Geometry book;
     private final PistonEntry first;
     private final Choice choice;
     private final LengthUnit unit;
@@ -30,7 +30,7 @@ final class Effects {
 
     private record Outcome(String label, String unit, double value) {}
 
-    Effects(EngineBook book, PistonEntry first, Choice choice, LengthUnit unit) {
+    Effects(Geometry book, PistonEntry first, Choice choice, LengthUnit unit) {
         this.book = book;
         this.first = first;
         this.choice = choice;
@@ -76,7 +76,7 @@ final class Effects {
     private Map<String, Outcome> outcomes(PistonEntry piston) {
         List<PistonEntry> pistons = new ArrayList<>(book.pistons());
         pistons.add(piston);
-        EngineBook with = new EngineBook(
+        Geometry with = new Geometry(
                 book.engine(),
                 book.instruments(),
                 book.cylinder(),

@@ -1,7 +1,7 @@
 package gudgeon.rebuild.compare;
 
 import gudgeon.rebuild.book.CrownEntry;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.PocketEntry;
 import gudgeon.rebuild.book.Size;
@@ -23,13 +23,13 @@ final class SideBySide {
     private static final String HEIGHT = "compression-height";
     private static final String PROTRUSION = "protrusion";
 
-    private final EngineBook book;
+    private final Geometry book;
     private final PistonEntry a;
     private final PistonEntry b;
     private final Effects effects;
     private final LengthUnit unit;
 
-    SideBySide(EngineBook book, PistonEntry a, PistonEntry b, Effects effects, LengthUnit unit) {
+    SideBySide(Geometry book, PistonEntry a, PistonEntry b, Effects effects, LengthUnit unit) {
         this.book = book;
         this.a = a;
         this.b = b;
@@ -205,6 +205,8 @@ final class SideBySide {
             case MM -> unit.format(value);
             case DEGREES -> String.format(Locale.ROOT, "%.1f°", value);
             case CM3 -> String.format(Locale.ROOT, "%.2f cm³", value);
+            case KPA -> String.format(Locale.ROOT, "%.0f kPa", value);
+            case PERCENT -> String.format(Locale.ROOT, "%.1f %%", value);
             case NONE -> String.format(Locale.ROOT, "%.3f", value);
         };
     }

@@ -4,7 +4,7 @@ import gudgeon.mechanics.clearance.Gap;
 import gudgeon.mechanics.clearance.Gaps;
 import gudgeon.mechanics.clearance.PairGap;
 import gudgeon.mechanics.clearance.ValveGaps;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.WantedGap;
 import gudgeon.rebuild.book.WantedGaps;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ final class FitGaps {
 
     private FitGaps() {}
 
-    static List<Entry> list(EngineBook book, Gaps gaps) {
+    static List<Entry> list(Geometry book, Gaps gaps) {
         List<Entry> list = new ArrayList<>();
         WantedGaps wanted = book.wanted();
         for (int v = 0; v < gaps.valves().size(); v++) {

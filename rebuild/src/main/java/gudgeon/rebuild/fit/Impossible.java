@@ -1,6 +1,6 @@
 package gudgeon.rebuild.fit;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Size;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +12,7 @@ final class Impossible {
     private Impossible() {}
 
     /** The refusal of a choice whose sizes can't be put together, each changed size that can't be by itself named. */
-    static UnknownChoice of(EngineBook book, Choice choice, IllegalArgumentException cause) {
+    static UnknownChoice of(Geometry book, Choice choice, IllegalArgumentException cause) {
         List<String> sentences = new ArrayList<>();
         choice.changed().forEach((path, value) -> {
             Size size = book.size(path).orElseThrow();
@@ -26,7 +26,7 @@ final class Impossible {
         return new UnknownChoice(sentences);
     }
 
-    private static Optional<String> alone(EngineBook book, Choice choice, String path, double value) {
+    private static Optional<String> alone(Geometry book, Choice choice, String path, double value) {
         Choice one = new Choice(
                 choice.pistonId(),
                 choice.gasketId(),

@@ -12,7 +12,7 @@ import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.mechanics.valvetrain.Lift;
 import gudgeon.mechanics.valvetrain.TimedLift;
 import gudgeon.rebuild.book.CrownEntry;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PocketEntry;
 import gudgeon.rebuild.book.Protrusion;
 import gudgeon.rebuild.book.Size;
@@ -67,7 +67,7 @@ final class Model {
     }
 
     /** Every size that enters this fit, in the order of the book; other pistons and gaskets are left out. */
-    private List<Size> collect(EngineBook book) {
+    private List<Size> collect(Geometry book) {
         List<Size> used = new ArrayList<>();
         book.each(size -> {
             used.add(size);

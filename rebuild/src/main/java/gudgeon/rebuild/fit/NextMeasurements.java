@@ -2,7 +2,7 @@ package gudgeon.rebuild.fit;
 
 import gudgeon.mechanics.clearance.Verdict;
 import gudgeon.mechanics.metrology.Quantity;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Instrument;
 import gudgeon.rebuild.book.LiftEntry;
 import gudgeon.rebuild.book.ValveEntry;
@@ -15,7 +15,7 @@ import java.util.Optional;
 final class NextMeasurements {
     private NextMeasurements() {}
 
-    static Optional<NextMeasurement> of(List<Finding> findings, List<Input> inputs, EngineBook book) {
+    static Optional<NextMeasurement> of(List<Finding> findings, List<Input> inputs, Geometry book) {
         return findings.stream()
                 .filter(finding -> finding.verdict() == Verdict.UNPROVEN)
                 .min(Comparator.comparingDouble(finding -> finding.gap().leastMm() - finding.wantedMm()))
@@ -34,7 +34,7 @@ final class NextMeasurements {
                 .isPresent();
     }
 
-    private static Optional<NextMeasurement> lift(Finding finding, List<Input> inputs, EngineBook book) {
+    private static Optional<NextMeasurement> lift(Finding finding, List<Input> inputs, Geometry book) {
         List<String> banded = book.valves().stream()
                 .filter(valve -> valve.lift() instanceof LiftEntry.Events)
                 .map(ValveEntry::id)
@@ -51,7 +51,7 @@ final class NextMeasurements {
                                 + " leaves the " + Sentences.name(finding.kind(), finding.valves()) + " open."));
     }
 
-    private static NextMeasurement of(Finding finding, EngineBook book) {
+    private static NextMeasurement of(Finding finding, Geometry book) {
         Share most = finding.budget().get(0);
         Input input = most.input();
         double u = finding.standardUncertaintyMm();
@@ -74,7 +74,7 @@ final class NextMeasurements {
         return new NextMeasurement(input, lead + instrument(book, input, needed));
     }
 
-    private static String instrument(EngineBook book, Input input, double needed) {
+    private static String instrument(Geometry book, Input input, double needed) {
         String wanted = "a standard uncertainty of " + text(needed) + " " + input.unit() + " (now "
                 + text(input.quantity().standardUncertainty()) + ")";
         return book.instruments().stream()

@@ -2,7 +2,7 @@ package gudgeon.rebuild.fit;
 
 import gudgeon.mechanics.clearance.Sweep;
 import gudgeon.mechanics.metrology.Quantity;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Size;
 import java.util.List;
 
@@ -42,7 +42,7 @@ public record QuickFit(List<LeastGap> gaps, List<Figure> figures) {
      *
      * @throws UnknownChoice as {@link TrialFit#of}
      */
-    public static QuickFit of(EngineBook book, Choice choice) {
+    public static QuickFit of(Geometry book, Choice choice) {
         try {
             Model model = new Model(Tried.find(book.each(QuickFit::exact), choice));
             List<LeastGap> gaps =

@@ -5,7 +5,7 @@ import gudgeon.mechanics.clearance.Gaps;
 import gudgeon.mechanics.clearance.Sweep;
 import gudgeon.mechanics.clearance.TopEnd;
 import gudgeon.mechanics.clearance.Verdict;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.ValveEntry;
 import java.util.List;
 import java.util.Optional;
@@ -56,20 +56,20 @@ public record TrialFit(
      * @param unit the unit in which sentences give lengths
      * @throws UnknownChoice if the book lacks what is chosen, or the sizes contradict each other; each reason a sentence
      */
-    public static TrialFit of(EngineBook book, Choice choice, LengthUnit unit) {
+    public static TrialFit of(Geometry book, Choice choice, LengthUnit unit) {
         return of(book, choice, unit, true);
     }
 
     /**
      * The same with the cures left out, which take the most time by far.
      *
-     * @throws UnknownChoice as {@link #of(EngineBook, Choice, LengthUnit)}
+     * @throws UnknownChoice as {@link #of(Geometry, Choice, LengthUnit)}
      */
-    public static TrialFit withoutCures(EngineBook book, Choice choice, LengthUnit unit) {
+    public static TrialFit withoutCures(Geometry book, Choice choice, LengthUnit unit) {
         return of(book, choice, unit, false);
     }
 
-    private static TrialFit of(EngineBook book, Choice choice, LengthUnit unit, boolean cures) {
+    private static TrialFit of(Geometry book, Choice choice, LengthUnit unit, boolean cures) {
         Model model = model(book, choice);
         try {
             return of(model, new Sentences(model.tried(), unit), cures);
@@ -78,7 +78,7 @@ public record TrialFit(
         }
     }
 
-    private static Model model(EngineBook book, Choice choice) {
+    private static Model model(Geometry book, Choice choice) {
         Tried tried = Tried.find(book, choice);
         try {
             return new Model(tried);
@@ -94,7 +94,7 @@ public record TrialFit(
         Optional<Gaps> lean =
                 model.banded() ? Optional.of(new Sweep().gaps(model.topEnd(best, true))) : Optional.empty();
         List<Finding> findings = new Findings(model, sentences).of(gaps, lean);
-        EngineBook book = model.tried().book();
+        Geometry book = model.tried().book();
         return new TrialFit(
                 book.engine().name(),
                 model.tried().choice(),
@@ -130,7 +130,7 @@ public record TrialFit(
      * @throws UnknownChoice as {@link #of}, and if there is no such gap to simulate
      */
     public static Simulation simulate(
-            EngineBook book, Choice choice, LengthUnit unit, GapKind kind, String valve, long seed, int greatestDraws) {
+            Geometry book, Choice choice, LengthUnit unit, GapKind kind, String valve, long seed, int greatestDraws) {
         Model model = model(book, choice);
         return new Simulator(model, new Sentences(model.tried(), unit)).run(kind, valve, seed, greatestDraws);
     }

@@ -1,7 +1,7 @@
 package gudgeon.rebuild.fit;
 
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Gasket;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.Size;
 import gudgeon.rebuild.book.Unit;
@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param gasket the gasket tried
  * @param choice the choice with every part named
  */
-record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gasket, Choice choice) {
+record Tried(Geometry booked, Geometry book, PistonEntry piston, Gasket gasket, Choice choice) {
     /** Smaller sizes may well be changed twenty-five-fold. */
     private static final double LARGE_MM = 5;
 
@@ -34,7 +34,7 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
      *
      * @throws UnknownChoice if it can't be tried
      */
-    static Tried find(EngineBook booked, Choice choice) {
+    static Tried find(Geometry booked, Choice choice) {
         List<String> wrong = new ArrayList<>();
         String pistonId = choice.pistonId().orElse(booked.pistons().get(0).id());
         String gasketId = choice.gasketId().orElse(booked.gaskets().get(0).id());
@@ -58,7 +58,7 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
         if (!wrong.isEmpty()) {
             throw new UnknownChoice(wrong);
         }
-        EngineBook book = booked.with(values);
+        Geometry book = booked.with(values);
         Choice resolved = new Choice(
                 Optional.of(pistonId),
                 Optional.of(gasketId),
@@ -74,7 +74,7 @@ record Tried(EngineBook booked, EngineBook book, PistonEntry piston, Gasket gask
                 resolved);
     }
 
-    private static Map<String, Double> changes(EngineBook booked, Choice choice, List<String> wrong) {
+    private static Map<String, Double> changes(Geometry booked, Choice choice, List<String> wrong) {
         Map<String, Size> sizes = booked.sizes();
         Map<String, Double> values = new HashMap<>();
         choice.changed().forEach((path, value) -> {

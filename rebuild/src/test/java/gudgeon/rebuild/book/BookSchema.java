@@ -28,7 +28,14 @@ final class BookSchema {
             PistonForms.GROOVE,
             PistonForms.POCKET,
             Forms.WANTED,
-            Forms.WANTED_VALVE);
+            Forms.WANTED_VALVE,
+            StructureForms.POSITION,
+            StructureForms.JOINT,
+            StructureForms.HOLE,
+            StructureForms.STEP,
+            StructureForms.CHECK,
+            StructureForms.EXPECT,
+            StructureForms.DIMENSION);
 
     private final ObjectMapper json = new ObjectMapper();
 
@@ -122,12 +129,21 @@ final class BookSchema {
         } else if (value instanceof Value.OfWord word) {
             ArrayNode words = node.putArray("enum");
             word.words().forEach(text -> {
-                if (text.equals("true")) {
-                    words.add(true);
+                if (text.equals("true") || text.equals("false")) {
+                    words.add(Boolean.parseBoolean(text));
                 } else {
                     words.add(text);
                 }
             });
+        } else if (value instanceof Value.OfWords word) {
+            ObjectNode one = node.putArray("anyOf").addObject();
+            ArrayNode words = one.putArray("enum");
+            word.words().forEach(words::add);
+            ((ArrayNode) node.get("anyOf")).addObject().put("type", "array").set("items", one.deepCopy());
+        } else if (value instanceof Value.OfTexts || value instanceof Value.OfIds) {
+            ArrayNode any = node.putArray("anyOf");
+            any.addObject().put("type", "string");
+            any.addObject().put("type", "array").putObject("items").put("type", "string");
         } else if (value instanceof Value.OfBlock of) {
             node.setAll(reference(of.form()));
         } else if (value instanceof Value.OfNamed of) {

@@ -38,10 +38,10 @@ final class Books {
                 + 1;
     }
 
-    static EngineBook book(String text) {
+    static Geometry book(String text) {
         BookReading reading = new EngineBookReader().read(text);
         if (reading instanceof BookReading.Read read) {
-            return read.book();
+            return read.book().geometry().orElseThrow();
         }
         throw new AssertionError("refused: " + sentences(reading));
     }

@@ -18,7 +18,7 @@ class EngineBookReaderTest {
         assertThat(reading.faults())
                 .filteredOn(f -> f.severity() != Severity.NOTE)
                 .isEmpty();
-        EngineBook book = ((BookReading.Read) reading).book();
+        Geometry book = ((BookReading.Read) reading).book().geometry().orElseThrow();
         assertThat(book.engine().name()).isEqualTo("Tarn 98");
         assertThat(book.pistons()).extracting(PistonEntry::id).containsExactly("original", "pattern");
         assertThat(book.piston("pattern").orElseThrow().from()).isEqualTo(PistonEntry.From.PATTERN);
@@ -31,14 +31,14 @@ class EngineBookReaderTest {
 
     @Test
     void everySizeIsFoundByItsPathAndChangedAlone() {
-        EngineBook book = Books.book(Books.tarn());
+        Geometry book = Books.book(Books.tarn());
         String path = "pistons.pattern.pockets.exhaust.depth";
         Size depth = book.size(path).orElseThrow();
         assertThat(depth.label()).isEqualTo("exhaust pocket depth");
         assertThat(depth.value()).isEqualTo(0.2);
         assertThat(depth.instrument()).contains("depth-micrometer");
         assertThat(depth.where().line()).isEqualTo(Books.lineOf("depth: 0.2"));
-        EngineBook deeper = book.with(path, 2.0);
+        Geometry deeper = book.with(path, 2.0);
         assertThat(deeper.size(path).orElseThrow().value()).isEqualTo(2.0);
         assertThat(deeper.size(path).orElseThrow().quantity().doubts())
                 .isEqualTo(depth.quantity().doubts());
@@ -58,10 +58,10 @@ class EngineBookReaderTest {
 
     @Test
     void theCrownsHeightFollowsFromTheBestThatIsKnown() {
-        EngineBook book = Books.book(Books.spoilt("compression-height: 27.00", "compression-height: 27.30"));
+        Geometry book = Books.book(Books.spoilt("compression-height: 27.00", "compression-height: 27.30"));
         PistonEntry pattern = book.piston("pattern").orElseThrow();
         assertThat(book.protrusion(pattern).mm(Size::value)).isCloseTo(-0.05 - 0.30, within(1e-9));
-        EngineBook stacked = Books.book(Books.tarn()
+        Geometry stacked = Books.book(Books.tarn()
                 .replaceFirst("protrusion: .*\n", "deck-height: {case: 60.00 ± 0.02, barrel: 84.00 ± 0.02}\n"));
         // by hand: sqrt((92 + 25)^2 - 0.5^2) + 27 - 144 = 116.998932 + 27 - 144
         assertThat(stacked.protrusion(stacked.pistons().get(0)).mm(Size::value)).isCloseTo(-0.001068, within(1e-6));
@@ -70,7 +70,7 @@ class EngineBookReaderTest {
 
     @Test
     void opensAndClosesAreCountedFromFiringTopDeadCentre() {
-        EngineBook book = Books.book(withLift("{opens: 45 bbdc ± 2, closes: 12 atdc, at: 1.0, greatest: 7.9}"));
+        Geometry book = Books.book(withLift("{opens: 45 bbdc ± 2, closes: 12 atdc, at: 1.0, greatest: 7.9}"));
         LiftEntry.Events lift =
                 (LiftEntry.Events) book.valve("exhaust").orElseThrow().lift();
         assertThat(lift.opens().value()).isEqualTo(135);
@@ -80,7 +80,7 @@ class EngineBookReaderTest {
 
     @Test
     void aLawTakesItsRockerRatioAtTheLobe() {
-        EngineBook book =
+        Geometry book =
                 Books.book(withLift("{law: 3-4-5, duration: 300, greatest: 6.0, centre: 102, rocker-ratio: 1.2}"));
         LiftEntry.Law lift = (LiftEntry.Law) book.valve("exhaust").orElseThrow().lift();
         assertThat(lift.at()).isEqualTo(LiftEntry.At.LOBE);
@@ -272,7 +272,13 @@ class EngineBookReaderTest {
                 .contains("a chain moved by a tooth can't be tried")
                 .contains("common practice stands in")
                 .contains("1 size has no doubt stated (rod length)");
-        assertThat(((BookReading.Read) reading).book().wanted().deck().source())
+        assertThat(((BookReading.Read) reading)
+                        .book()
+                        .geometry()
+                        .orElseThrow()
+                        .wanted()
+                        .deck()
+                        .source())
                 .isEqualTo("common practice, no source");
     }
 

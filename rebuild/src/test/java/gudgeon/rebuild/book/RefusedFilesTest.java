@@ -118,7 +118,12 @@ class RefusedFilesTest {
         if (reading instanceof BookReading.Refused) {
             assertThat(reading.faults()).isNotEmpty();
         } else {
-            assertThat(((BookReading.Read) reading).book().sizes()).isNotEmpty();
+            assertThat(((BookReading.Read) reading)
+                            .book()
+                            .geometry()
+                            .orElseThrow()
+                            .sizes())
+                    .isNotEmpty();
         }
     }
 

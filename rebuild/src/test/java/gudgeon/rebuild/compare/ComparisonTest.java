@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.QuickFit;
@@ -20,21 +20,21 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
-    private static EngineBook book(String text, String by) throws IOException {
+    private static Geometry book(String text, String by) throws IOException {
         String tarn = Files.readString(Path.of("..", "examples", "tarn-98.yaml"));
         int pattern = tarn.indexOf("- id: pattern");
         int at = tarn.indexOf(text, pattern);
         assertThat(at).isPositive();
         BookReading reading =
                 new EngineBookReader().read(tarn.substring(0, at) + by + tarn.substring(at + text.length()));
-        return ((BookReading.Read) reading).book();
+        return ((BookReading.Read) reading).book().geometry().orElseThrow();
     }
 
-    private static EngineBook book() throws IOException {
+    private static Geometry book() throws IOException {
         return book("land: 49.60", "land: 49.60");
     }
 
-    private static Comparison compare(EngineBook book) {
+    private static Comparison compare(Geometry book) {
         return Comparison.of(book, "original", "pattern", Choice.asBooked(), LengthUnit.MM);
     }
 
@@ -52,7 +52,7 @@ class ComparisonTest {
                 .orElseThrow();
     }
 
-    private static double least(EngineBook book, String piston, String label) {
+    private static double least(Geometry book, String piston, String label) {
         Choice choice = new Choice(Optional.of(piston), Optional.empty(), 0, OptionalDouble.empty(), false, Map.of());
         return QuickFit.of(book, choice).gaps().stream()
                 .filter(gap -> gap.label().equals(label))
@@ -63,7 +63,7 @@ class ComparisonTest {
 
     @Test
     void theShallowPocketIsTheOnlyDifferenceAndItsEffectIsThatOfThePatternPiston() throws IOException {
-        EngineBook book = book();
+        Geometry book = book();
         Comparison comparison = compare(book);
         assertThat(comparison.lines())
                 .filteredOn(line -> line.likeness() != Likeness.SAME)
@@ -123,7 +123,7 @@ class ComparisonTest {
 
     @Test
     void aPistonTheBookLacksIsToldInASentence() throws IOException {
-        EngineBook book = book();
+        Geometry book = book();
         assertThatThrownBy(() -> Comparison.of(book, "original", "patern", Choice.asBooked(), LengthUnit.MM))
                 .isInstanceOf(UnknownChoice.class)
                 .hasMessage("The book has no piston 'patern'; it has 'original', 'pattern'.");

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.mechanics.clearance.Verdict;
 import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.GapKind;
@@ -66,7 +66,7 @@ class FaultDrillTest {
     private static TrialFit fit(Path folder, Map<?, ?> drill, String which) throws IOException {
         BookReading reading =
                 new EngineBookReader().read(Files.readString(folder.resolve(String.valueOf(drill.get("book")))));
-        EngineBook book = ((BookReading.Read) reading).book();
+        Geometry book = ((BookReading.Read) reading).book().geometry().orElseThrow();
         Map<?, ?> choice = map(drill, which);
         Map<String, Double> changed = new HashMap<>();
         map(choice, "changed")

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.mechanics.clearance.Verdict;
 import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.GapKind;
@@ -22,9 +22,11 @@ import org.junit.jupiter.api.Test;
 /** The invented engine is what the demo says of it. */
 class ScenarioTest {
     private static TrialFit fit(String piston, String gasket) throws IOException {
-        EngineBook book = ((BookReading.Read)
+        Geometry book = ((BookReading.Read)
                         new EngineBookReader().read(Files.readString(Path.of("..", "examples", "tarn-98.yaml"))))
-                .book();
+                .book()
+                .geometry()
+                .orElseThrow();
         return TrialFit.of(
                 book,
                 new Choice(Optional.of(piston), Optional.of(gasket), 0, OptionalDouble.empty(), false, Map.of()),

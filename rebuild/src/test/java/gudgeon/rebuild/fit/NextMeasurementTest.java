@@ -3,14 +3,14 @@ package gudgeon.rebuild.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.mechanics.clearance.Verdict;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class NextMeasurementTest {
     private static final Choice ORIGINAL = Tarn.piston("original", Map.of());
 
-    private static EngineBook tarn(String text, String by) {
+    private static Geometry tarn(String text, String by) {
         assertThat(Tarn.text()).contains(text);
         return Tarn.read(Tarn.text().replace(text, by));
     }
@@ -51,7 +51,7 @@ class NextMeasurementTest {
         String text = Tarn.text();
         int from = text.indexOf("    lift:", text.indexOf("id: exhaust"));
         int to = text.indexOf("  - id: inlet", from);
-        EngineBook events = Tarn.read(text.substring(0, from)
+        Geometry events = Tarn.read(text.substring(0, from)
                 + "    lift: {opens: 40 bbdc, closes: 30 atdc, at: 1.0, greatest: 7.95}\n"
                 + text.substring(to));
         TrialFit fit = Tarn.fit(events, ORIGINAL);

@@ -1,8 +1,8 @@
 package gudgeon.rebuild.fit;
 
 import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Geometry;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -26,14 +26,14 @@ final class Tarn {
         }
     }
 
-    static EngineBook book() {
+    static Geometry book() {
         return read(text());
     }
 
-    static EngineBook read(String text) {
+    static Geometry read(String text) {
         BookReading reading = new EngineBookReader().read(text);
         if (reading instanceof BookReading.Read read) {
-            return read.book();
+            return read.book().geometry().orElseThrow();
         }
         throw new AssertionError("refused: " + reading.faults());
     }
@@ -42,7 +42,7 @@ final class Tarn {
         return new Choice(Optional.of(id), Optional.empty(), 0, OptionalDouble.empty(), false, changed);
     }
 
-    static TrialFit fit(EngineBook book, Choice choice) {
+    static TrialFit fit(Geometry book, Choice choice) {
         return TrialFit.of(book, choice, LengthUnit.MM);
     }
 

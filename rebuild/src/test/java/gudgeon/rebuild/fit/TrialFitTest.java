@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import gudgeon.mechanics.clearance.Verdict;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +16,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class TrialFitTest {
-    private static final EngineBook BOOK = Tarn.book();
+    private static final Geometry BOOK = Tarn.book();
 
     private static double bore(double depth) {
         return QuickFit.of(BOOK, Tarn.piston("pattern", Map.of(Tarn.PATTERN_DEPTH, depth))).gaps().stream()

@@ -1,6 +1,6 @@
 package gudgeon.bench.web.fit;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.TypedSize;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.fit.Choice;
@@ -50,13 +50,13 @@ public record Asked(
     }
 
     /** Reads the fields of a form. */
-    static Asked of(EngineBook book, Map<String, List<String>> fields) {
+    static Asked of(Geometry book, Map<String, List<String>> fields) {
         return new Reader(book, fields).read();
     }
 
     /** Reads one form. */
     private static final class Reader {
-        private final EngineBook book;
+        private final Geometry book;
         private final Map<String, List<String>> fields;
         private final Lengths typedIn;
         private final Lengths lengths;
@@ -64,7 +64,7 @@ public record Asked(
         private final Map<String, Double> changed = new LinkedHashMap<>();
         private final Map<String, String> faults = new LinkedHashMap<>();
 
-        Reader(EngineBook book, Map<String, List<String>> fields) {
+        Reader(Geometry book, Map<String, List<String>> fields) {
             this.book = book;
             this.fields = fields;
             this.lengths = Lengths.named(field("units"));

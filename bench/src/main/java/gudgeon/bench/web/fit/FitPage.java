@@ -1,7 +1,7 @@
 package gudgeon.bench.web.fit;
 
 import gudgeon.mechanics.clearance.Verdict;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.compare.Comparison;
 import gudgeon.rebuild.fit.Figure;
@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  */
 public record FitPage(
         String bookName,
-        EngineBook book,
+        Geometry book,
         Asked asked,
         List<SizeGroup> groups,
         Optional<Found> found,

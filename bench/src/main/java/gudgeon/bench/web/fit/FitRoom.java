@@ -2,7 +2,7 @@ package gudgeon.bench.web.fit;
 
 import gudgeon.bench.web.page.Pages;
 import gudgeon.mechanics.clearance.Curves;
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.compare.Comparison;
 import gudgeon.rebuild.fit.GapKind;
 import gudgeon.rebuild.fit.Simulation;
@@ -28,11 +28,11 @@ public final class FitRoom {
     private static final int GREATEST_DRAWS = 50_000;
 
     private final Pages pages;
-    private final Map<String, EngineBook> books;
+    private final Map<String, Geometry> books;
     private final Drawing drawing = new Drawing();
 
     /** The room for the books served, each under its name. */
-    public FitRoom(Pages pages, Map<String, EngineBook> books) {
+    public FitRoom(Pages pages, Map<String, Geometry> books) {
         this.pages = pages;
         this.books = Map.copyOf(books);
     }
@@ -44,14 +44,14 @@ public final class FitRoom {
 
     private void show(Context ctx) {
         String name = ctx.pathParam("book");
-        EngineBook book = Optional.ofNullable(books.get(name)).orElseThrow(NotFoundResponse::new);
+        Geometry book = Optional.ofNullable(books.get(name)).orElseThrow(NotFoundResponse::new);
         Asked asked = Asked.of(book, ctx.queryParamMap());
         // a page that changes in place asks for the verdict first and for the cures after it
         boolean curesLater = ctx.queryParam("cures") != null;
         pages.show(ctx, "fit/page.jte", Map.of("page", page(name, book, asked, curesLater)));
     }
 
-    private FitPage page(String name, EngineBook book, Asked asked, boolean curesLater) {
+    private FitPage page(String name, Geometry book, Asked asked, boolean curesLater) {
         List<SizeGroup> groups = SizeGroup.of(book, asked);
         try {
             return new FitPage(name, book, asked, groups, Optional.of(found(book, asked, curesLater)), List.of());
@@ -60,7 +60,7 @@ public final class FitRoom {
         }
     }
 
-    private FitPage.Found found(EngineBook book, Asked asked, boolean curesLater) {
+    private FitPage.Found found(Geometry book, Asked asked, boolean curesLater) {
         TrialFit fit = curesLater
                 ? TrialFit.withoutCures(book, asked.choice(), asked.lengths().unit())
                 : TrialFit.of(book, asked.choice(), asked.lengths().unit());
@@ -84,7 +84,7 @@ public final class FitRoom {
                 .orElse(0.0);
     }
 
-    private static Optional<Comparison> compared(EngineBook book, Asked asked) {
+    private static Optional<Comparison> compared(Geometry book, Asked asked) {
         boolean wanted = !asked.otherId().isEmpty() && !asked.otherId().equals(asked.pistonId());
         return wanted
                 ? Optional.of(Comparison.of(
@@ -96,7 +96,7 @@ public final class FitRoom {
                 : Optional.empty();
     }
 
-    private static Optional<Simulation> settled(EngineBook book, Asked asked, TrialFit fit) {
+    private static Optional<Simulation> settled(Geometry book, Asked asked, TrialFit fit) {
         return fit.worst()
                 .filter(worst -> TO_CROWN.contains(worst.kind()))
                 .map(worst -> TrialFit.simulate(

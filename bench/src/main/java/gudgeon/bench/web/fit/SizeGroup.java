@@ -1,6 +1,6 @@
 package gudgeon.bench.web.fit;
 
-import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Geometry;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,7 +30,7 @@ public record SizeGroup(String title, List<SizeField> fields) {
     }
 
     /** The sizes of the parts asked for, in the order of the book. */
-    static List<SizeGroup> of(EngineBook book, Asked asked) {
+    static List<SizeGroup> of(Geometry book, Asked asked) {
         Map<String, List<SizeField>> groups = new LinkedHashMap<>();
         book.sizes().forEach((path, size) -> {
             if (fitted(path, asked.pistonId(), asked.gasketId())) {

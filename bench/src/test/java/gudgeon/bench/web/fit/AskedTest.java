@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.entry;
 
 import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Geometry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,12 +18,15 @@ import org.junit.jupiter.api.Test;
 /** The form as a browser without script sends it: every field, changed or not. */
 class AskedTest {
     private static final String MARGIN = "valves.exhaust.margin";
-    private static EngineBook book;
+    private static Geometry book;
 
     @BeforeAll
     static void read() throws IOException {
         String text = Files.readString(Path.of("../examples/tarn-98.yaml"));
-        book = ((BookReading.Read) new EngineBookReader().read(text)).book();
+        book = ((BookReading.Read) new EngineBookReader().read(text))
+                .book()
+                .geometry()
+                .orElseThrow();
     }
 
     private static Map<String, List<String>> untouched(Lengths lengths) {

@@ -3,7 +3,7 @@ package gudgeon.rebuild.book;
 import java.util.List;
 
 /** What stands at one place of a book's file, before its meaning is known. */
-sealed interface Entry {
+sealed interface Node {
     Where where();
 
     /** What it is, as a person would say. */
@@ -14,7 +14,7 @@ sealed interface Entry {
      *
      * @param text the text without quotes
      */
-    record Text(String text, Where where) implements Entry {
+    record Text(String text, Where where) implements Node {
         @Override
         public String kind() {
             return text.isEmpty() ? "nothing" : "'" + Words.shortened(text) + "'";
@@ -22,7 +22,7 @@ sealed interface Entry {
     }
 
     /** Keys with what stands at each, in the file's order, repeated keys included. */
-    record Block(List<Pair> pairs, Where where) implements Entry {
+    record Block(List<Pair> pairs, Where where) implements Node {
         public Block {
             pairs = List.copyOf(pairs);
         }
@@ -34,7 +34,7 @@ sealed interface Entry {
     }
 
     /** A list. */
-    record Items(List<Entry> items, Where where) implements Entry {
+    record Items(List<Node> items, Where where) implements Node {
         public Items {
             items = List.copyOf(items);
         }
@@ -46,5 +46,5 @@ sealed interface Entry {
     }
 
     /** A key and what stands at it. */
-    record Pair(String key, Where keyWhere, Entry entry) {}
+    record Pair(String key, Where keyWhere, Node entry) {}
 }

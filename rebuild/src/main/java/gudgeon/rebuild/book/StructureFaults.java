@@ -1,0 +1,125 @@
+package gudgeon.rebuild.book;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Tells what does not hold together in a book's second part. */
+final class StructureFaults {
+    private final Structure structure;
+    private final Faults faults;
+
+    StructureFaults(Structure structure, Faults faults) {
+        this.structure = structure;
+        this.faults = faults;
+    }
+
+    void check() {
+        structure.precedence().shortestCycle().ifPresent(this::cycle);
+        fittedTwice();
+        structure.positions().forEach(this::position);
+        structure.steps().forEach(this::step);
+        structure.precedence().buried().forEach(this::buried);
+        structure.checks().forEach(this::proof);
+        Set<String> tightened = structure.steps().stream()
+                .flatMap(step -> step.tightens().stream())
+                .collect(Collectors.toSet());
+        for (Joint joint : structure.joints()) {
+            if (!tightened.contains(joint.id())) {
+                faults.doubt(
+                        joint.where(),
+                        "joints." + joint.id(),
+                        "No step tightens the joint '" + joint.id() + "'.",
+                        "Add it to 'tightens' of the step that closes it.");
+            }
+        }
+    }
+
+    private void cycle(List<String> cycle) {
+        Where where = whereOf(cycle.get(0));
+        faults.fault(
+                where,
+                cycle.get(0),
+                "These wait for each other in a circle: " + String.join(", then ", cycle) + ".",
+                "Look at 'needs', 'covers', 'into', 'with' and 'holds' of each, and take out the one that is wrong.");
+    }
+
+    private Where whereOf(String id) {
+        return structure
+                .step(id)
+                .map(Step::where)
+                .or(() -> structure.check(id).map(Check::where))
+                .orElse(new Where(1, 1));
+    }
+
+    private void fittedTwice() {
+        Set<String> fitted = new HashSet<>();
+        for (Step step : structure.steps()) {
+            for (String position : step.fits()) {
+                if (!fitted.add(position)) {
+                    faults.fault(
+                            step.where(),
+                            "steps." + step.id(),
+                            "The position '" + position + "' is fitted by this step too, though "
+                                    + structure
+                                            .stepFitting(position)
+                                            .map(Step::id)
+                                            .orElse("another") + " fits it.",
+                            "Let one step fit it; make two positions of it where there are two places.");
+                }
+            }
+        }
+    }
+
+    private void position(Position position) {
+        if (structure.stepFitting(position.id()).isEmpty()) {
+            faults.doubt(
+                    position.where(),
+                    "positions." + position.id(),
+                    "No step fits the position '" + position.id() + "', so it could be forgotten.",
+                    "Add it to 'fits' of a step.");
+        }
+        if (position.spaces().size() > 2) {
+            faults.fault(
+                    position.where(),
+                    "positions." + position.id(),
+                    "A part can seal two spaces from each other, not "
+                            + position.spaces().size() + ".",
+                    "Name one space, or two.");
+        }
+    }
+
+    private void step(Step step) {
+        Precedence precedence = structure.precedence();
+        boolean alone = precedence.before(step.id()).isEmpty()
+                && precedence.after(step.id()).isEmpty();
+        if (alone && structure.steps().size() > 1) {
+            faults.doubt(
+                    step.where(),
+                    "steps." + step.id(),
+                    "Nothing leads to the step '" + step.id() + "', and it leads to nothing.",
+                    "Say what it needs, or what needs it.");
+        }
+    }
+
+    private void proof(Check check) {
+        if (check.clears().isEmpty()) {
+            faults.doubt(
+                    check.where(),
+                    "checks." + check.id(),
+                    "The check '" + check.id()
+                            + "' clears nothing, so nobody would know what to look at when it fails.",
+                    "Name its suspects at 'clears'.");
+        }
+    }
+
+    private void buried(String check, List<String> path) {
+        faults.doubt(
+                whereOf(check),
+                "checks." + check,
+                "The check '" + check + "' can never be done before its suspects are covered: "
+                        + path.stream().map(id -> "'" + id + "'").collect(Collectors.joining(" comes before ")) + ".",
+                "Do it with less in place, or say at 'late' why it has to be so.");
+    }
+}
