@@ -1,0 +1,43 @@
+package gudgeon.rebuild.alarm;
+
+import java.util.Locale;
+
+/** The kinds of trouble. */
+public enum AlarmKind {
+    VALVE_TOUCHES("valve touches"),
+    DECK_GAP("crown too near the head"),
+    COMPRESSION("compression changed"),
+    PISTON_TURNED("piston turned"),
+    TURNED("turned the wrong way round"),
+    NOTHING_COMPARED("nothing compared"),
+    DIFFERS("differs from the old part"),
+    CAM_TIMING("cam timing"),
+    WENT_TIGHT("went tight"),
+    GASKET_THICKNESS("gasket of another thickness"),
+    PART_MISSING("part missing"),
+    SEAL_MISSING("seal missing"),
+    HOLD_POINT("hold point passed over"),
+    USED_AGAIN("used again"),
+    BLASTED("blasted and not proved clean"),
+    READING("reading out of limits"),
+    FAILED_CHECK("past a failed check"),
+    OUT_OF_TURN("check out of turn"),
+    NOT_LISTED("destroyed and not on the list"),
+    TWO_ANSWERS("two answers");
+
+    private final String words;
+
+    AlarmKind(String words) {
+        this.words = words;
+    }
+
+    /** The words as a person reads them. */
+    public String words() {
+        return words;
+    }
+
+    /** Its name in data, such as {@code part-missing}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

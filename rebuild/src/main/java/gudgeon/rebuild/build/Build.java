@@ -1,0 +1,215 @@
+package gudgeon.rebuild.build;
+
+import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.book.Step;
+import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Fact.Started;
+import gudgeon.rebuild.journal.Origin;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.pcollections.TreePVector;
+
+/**
+ * A rebuild as its journal tells it: the fold of the entries over the engine book. Immutable, and pure: two devices that hold the
+ * same entries hold the same build. Entries count from 1.
+ */
+public final class Build {
+    private final EngineBook book;
+    private final Disturbances disturbances;
+    private final State state;
+
+    private Build(EngineBook book, Disturbances disturbances, State state) {
+        this.book = book;
+        this.disturbances = disturbances;
+        this.state = state;
+    }
+
+    /** A rebuild in which nothing has happened yet. */
+    public static Build of(EngineBook book) {
+        return new Build(book, new Disturbances(book.structure()), State.NOTHING_YET);
+    }
+
+    /** The rebuild one entry later. */
+    public Build after(Entry entry) {
+        return after(List.of(entry));
+    }
+
+    /**
+     * The rebuild some entries later. An entry that names what the book does not have changes nothing and is told by
+     * {@link #unknown}.
+     */
+    public Build after(Collection<Entry> entries) {
+        Set<String> corrected = new HashSet<>();
+        for (Entry entry : entries) {
+            if (entry.fact() instanceof Fact.Corrected correction
+                    && state.keys().contains(correction.entry())) {
+                return refolded(entries);
+            }
+            if (entry.fact() instanceof Fact.Corrected correction) {
+                corrected.add(correction.entry());
+            }
+        }
+        Fold fold = new Fold(book.structure(), disturbances, state, corrected);
+        entries.forEach(fold::take);
+        return new Build(book, disturbances, fold.state());
+    }
+
+    /** What was corrected after it had its effect must be told again from the beginning. */
+    private Build refolded(Collection<Entry> more) {
+        List<Entry> all = new ArrayList<>(state.entries());
+        all.addAll(more);
+        Set<String> corrected = new HashSet<>();
+        all.stream()
+                .map(Entry::fact)
+                .filter(Fact.Corrected.class::isInstance)
+                .forEach(fact -> corrected.add(fact.about()));
+        Fold fold = new Fold(book.structure(), disturbances, State.NOTHING_YET, corrected);
+        all.forEach(fold::take);
+        return new Build(book, disturbances, fold.state());
+    }
+
+    /** The engine book it is folded over. */
+    public EngineBook book() {
+        return book;
+    }
+
+    /** The engine book's second part. */
+    public Structure structure() {
+        return book.structure();
+    }
+
+    /** The entries, the first at 0; the number of an entry is its index and one. */
+    public List<Entry> entries() {
+        return state.entries();
+    }
+
+    /** How many entries there are, which is the number of the last. */
+    public long size() {
+        return state.entries().size();
+    }
+
+    /** The entry of that number, from 1 to {@link #size}. */
+    public Entry entry(long number) {
+        return state.entries().get(Math.toIntExact(number - 1));
+    }
+
+    /** Whether that entry was corrected, so that it no longer counts. */
+    public boolean isCorrected(long number) {
+        return state.corrected().contains(entry(number).key());
+    }
+
+    /** Numbers of entries that name what the book does not have. */
+    public List<Long> unknown() {
+        return state.unknown();
+    }
+
+    /** Entries that two devices made without knowing each other and that can't both stand. */
+    public List<Clash> clashes() {
+        return state.clashes();
+    }
+
+    /** How the rebuild was begun, once it was. */
+    public Optional<Started> started() {
+        return state.started();
+    }
+
+    public StepState step(String id) {
+        StepState known = state.steps().get(id);
+        return known != null ? known : state.together() ? StepState.AS_FOUND : StepState.OPEN;
+    }
+
+    public CheckState check(String id) {
+        return state.checks().getOrDefault(id, CheckState.OPEN);
+    }
+
+    public Place place(String position) {
+        Place known = state.places().get(position);
+        return known != null ? known : state.together() ? Place.asFound() : Place.EMPTY;
+    }
+
+    /** The parts entered for a position, the newest last. */
+    public List<Part> parts(String position) {
+        return state.parts().getOrDefault(position, TreePVector.empty());
+    }
+
+    /** A part of a position by its name; with an empty name the one that came off. */
+    public Optional<Part> part(String position, String name) {
+        return name.isEmpty()
+                ? Optional.of(thatCameOff(position))
+                : parts(position).stream()
+                        .filter(part -> part.name().equals(name))
+                        .findFirst();
+    }
+
+    private Part thatCameOff(String position) {
+        return Part.thatCameOff(position).measured(state.sizes().getOrDefault(position, Map.of()));
+    }
+
+    /**
+     * The part that counts for a position: the one fitted; else the one entered last that can still be used; else the one that came
+     * off. Empty for a position of which nothing is known.
+     */
+    public Optional<Part> partFor(String position) {
+        Place place = place(position);
+        if (place.fitted() > 0 && place.status() != Place.Status.OUT) {
+            return part(position, place.part());
+        }
+        List<Part> usable =
+                parts(position).stream().filter(part -> !part.spent()).toList();
+        if (!usable.isEmpty()) {
+            return Optional.of(usable.get(usable.size() - 1));
+        }
+        boolean known = place.status() == Place.Status.AS_FOUND
+                || place.off().isPresent()
+                || place.removed() > 0
+                || state.sizes().containsKey(position);
+        return known ? Optional.of(thatCameOff(position)) : Optional.empty();
+    }
+
+    /** Whether a step's parts are all in, so that nothing of it was forgotten. */
+    public boolean isFilled(Step step) {
+        return step.fits().stream().allMatch(position -> place(position).isFilled());
+    }
+
+    /** Positions of a step that are not filled. */
+    public List<Position> unfilled(Step step) {
+        return step.fits().stream()
+                .filter(position -> !place(position).isFilled())
+                .flatMap(position -> structure().position(position).stream())
+                .toList();
+    }
+
+    /** Faults found and not undone yet, each the number of its entry. */
+    public List<Long> openFaults() {
+        return state.faults().values().stream().sorted().toList();
+    }
+
+    /** The entry that says where the crank went tight last, if it did since the top end last came apart. */
+    public Optional<Long> tight() {
+        return state.tight();
+    }
+
+    /** What chance the person gives parts of an origin to be wrong. */
+    public Map<Origin, Double> chances() {
+        return Collections.unmodifiableMap(state.chances());
+    }
+
+    /** Time spent in all, in minutes. */
+    public long minutesSpent() {
+        return state.minutes();
+    }
+
+    /** Numbers of the entries that are about a position, step, check or part, in order. */
+    public List<Long> about(String id) {
+        return state.about().getOrDefault(id, TreePVector.empty());
+    }
+}

@@ -1,0 +1,46 @@
+package gudgeon.rebuild.build;
+
+import java.util.OptionalLong;
+
+/**
+ * Where a check stands.
+ *
+ * @param status where it stands
+ * @param at number of the entry that says so, 0 if none does
+ * @param reading what was read, may be empty
+ * @param remark what was seen, or why it was waived; may be empty
+ * @param voidedBy number of the entry that disturbed what a pass relied on
+ */
+public record CheckState(Status status, long at, String reading, String remark, OptionalLong voidedBy) {
+    static final CheckState OPEN = new CheckState(Status.OPEN, 0, "", "", OptionalLong.empty());
+
+    /** Where a check stands. */
+    public enum Status {
+        OPEN("not done"),
+        PASSED("passed"),
+        FAILED("failed"),
+        WAIVED("waived"),
+        /** Passed once, and what it relied on was disturbed since. */
+        VOID("void again");
+
+        private final String words;
+
+        Status(String words) {
+            this.words = words;
+        }
+
+        /** The words as a person reads them. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Whether it lets a step it holds go on. */
+    public boolean lets() {
+        return status == Status.PASSED || status == Status.WAIVED;
+    }
+
+    CheckState voided(long by) {
+        return status == Status.PASSED ? new CheckState(Status.VOID, at, reading, remark, OptionalLong.of(by)) : this;
+    }
+}

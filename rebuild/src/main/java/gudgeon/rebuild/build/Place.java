@@ -1,0 +1,176 @@
+package gudgeon.rebuild.build;
+
+import gudgeon.rebuild.journal.Disposition;
+import gudgeon.rebuild.journal.Fact.TakenOff;
+import gudgeon.rebuild.journal.Way;
+import java.util.Optional;
+
+/**
+ * How a position stands.
+ *
+ * @param status whether its part is in it
+ * @param count how many are in it, fitted in this rebuild
+ * @param part name of the part fitted; empty for the one that came off
+ * @param way which way round it was fitted
+ * @param fitted number of the entry that last fitted it, 0 if none did
+ * @param off what came off, as last recorded
+ * @param removed number of the entry that last took its part out, 0 if none did
+ * @param destroyed whether that part can't be used again and none was fitted since
+ * @param listed number of the entry that last put it on the list to buy or ordered it, 0 if none did
+ * @param ordered how many are on order and have not come
+ * @param arrived how many came and are not fitted yet
+ * @param blasted number of the entry that last blasted it, 0 if none did
+ * @param disposition what is to become of the part that came off
+ */
+public record Place(
+        Status status,
+        int count,
+        String part,
+        Way way,
+        long fitted,
+        Optional<TakenOff> off,
+        long removed,
+        boolean destroyed,
+        long listed,
+        int ordered,
+        int arrived,
+        long blasted,
+        Optional<Disposition> disposition) {
+    static final Place EMPTY =
+            new Place(Status.OUT, 0, "", Way.NOT_SAID, 0, Optional.empty(), 0, false, 0, 0, 0, 0, Optional.empty());
+
+    /** Whether a position's part is in it. */
+    public enum Status {
+        OUT,
+        /** All its parts were fitted in this rebuild. */
+        IN,
+        /** Fewer than it takes. */
+        PARTLY_IN,
+        /** In it since before the rebuild began. */
+        AS_FOUND
+    }
+
+    /** Whether all its parts are in place. */
+    public boolean isFilled() {
+        return status == Status.IN || status == Status.AS_FOUND;
+    }
+
+    static Place asFound() {
+        return EMPTY.as(Status.AS_FOUND);
+    }
+
+    Place as(Status to) {
+        return new Place(
+                to, count, part, way, fitted, off, removed, destroyed, listed, ordered, arrived, blasted, disposition);
+    }
+
+    Place out(long by, boolean singleUse) {
+        boolean wasIn = status != Status.OUT;
+        return new Place(
+                Status.OUT,
+                0,
+                "",
+                Way.NOT_SAID,
+                fitted,
+                off,
+                wasIn ? by : removed,
+                wasIn ? singleUse : destroyed,
+                listed,
+                ordered,
+                arrived,
+                blasted,
+                disposition);
+    }
+
+    Place takenOff(TakenOff fact) {
+        return new Place(
+                status,
+                count,
+                part,
+                way,
+                fitted,
+                Optional.of(fact),
+                removed,
+                destroyed,
+                listed,
+                ordered,
+                arrived,
+                blasted,
+                disposition);
+    }
+
+    Place filled(String with, int more, int wanted, Way round, long by) {
+        boolean adds = status == Status.PARTLY_IN && part.equals(with);
+        int all = adds ? count + more : more;
+        return new Place(
+                all >= wanted ? Status.IN : Status.PARTLY_IN,
+                all,
+                with,
+                round,
+                by,
+                off,
+                removed,
+                false,
+                listed,
+                ordered,
+                Math.max(0, arrived - more),
+                blasted,
+                disposition);
+    }
+
+    Place listed(long by, int onOrder) {
+        return new Place(
+                status,
+                count,
+                part,
+                way,
+                fitted,
+                off,
+                removed,
+                destroyed,
+                by,
+                ordered + onOrder,
+                arrived,
+                blasted,
+                disposition);
+    }
+
+    Place arrived(int came) {
+        return new Place(
+                status,
+                count,
+                part,
+                way,
+                fitted,
+                off,
+                removed,
+                destroyed,
+                listed,
+                Math.max(0, ordered - came),
+                arrived + came,
+                blasted,
+                disposition);
+    }
+
+    Place blasted(long by) {
+        return new Place(
+                status, count, part, way, fitted, off, removed, destroyed, listed, ordered, arrived, by, disposition);
+    }
+
+    Place disposed(Disposition as) {
+        return new Place(
+                status,
+                count,
+                part,
+                way,
+                fitted,
+                off,
+                removed,
+                destroyed,
+                listed,
+                ordered,
+                arrived,
+                blasted,
+                Optional.of(as));
+    }
+}
