@@ -1,0 +1,217 @@
+package gudgeon.rebuild.build;
+
+import gudgeon.rebuild.book.Check;
+import gudgeon.rebuild.book.Cover;
+import gudgeon.rebuild.book.Step;
+import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.journal.Fact;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Why a fact can't be taken down as it stands, asked before it becomes an entry. */
+public final class Refusals {
+    private static final int MOST_COUNT = 999;
+    private static final int LONGEST = 2000;
+
+    private final Build build;
+    private final Structure structure;
+    private final List<String> sentences = new ArrayList<>();
+
+    private Refusals(Build build) {
+        this.build = build;
+        this.structure = build.structure();
+    }
+
+    /** Every reason, each a sentence that says what, where and what to do; none for a fact that can be taken down. */
+    public static List<String> of(Build build, Fact fact) {
+        Refusals refusals = new Refusals(build);
+        refusals.look(fact);
+        return List.copyOf(refusals.sentences);
+    }
+
+    private void look(Fact fact) {
+        if (fact instanceof Fact.StepBegun begun) {
+            begun(begun);
+        } else if (fact instanceof Fact.StepDone done) {
+            step(done.step());
+        } else if (fact instanceof Fact.StepStopped stopped) {
+            step(stopped.step());
+            said(stopped.why(), "why the step was stopped");
+        } else if (fact instanceof Fact.Undone undone) {
+            undone(undone);
+        } else if (fact instanceof Fact.CheckPassed passed) {
+            check(passed.check());
+        } else if (fact instanceof Fact.CheckFailed failed) {
+            check(failed.check());
+        } else if (fact instanceof Fact.CheckWaived waived) {
+            check(waived.check());
+            said(waived.why(), "why work goes on without the check; the next owner will read it");
+        } else if (fact instanceof Fact.FaultFound found) {
+            if (structure.name(found.at()).equals(found.at())) {
+                unknown("position, step or check", found.at());
+            }
+            said(found.what(), "what is wrong");
+        } else {
+            ofParts(fact);
+        }
+    }
+
+    private void ofParts(Fact fact) {
+        if (fact instanceof Fact.TakenOff off) {
+            position(off.position());
+            count(off.count());
+        } else if (fact instanceof Fact.PartEntered part) {
+            entered(part);
+        } else if (fact instanceof Fact.Measured measured) {
+            position(measured.position());
+            partOf(measured.position(), measured.part());
+            if (measured.sizes().isEmpty()) {
+                sentences.add("No size was written. Write one or more.");
+            }
+        } else if (fact instanceof Fact.Compared compared) {
+            position(compared.position());
+            partOf(compared.position(), compared.part());
+            if (compared.what().isEmpty()) {
+                sentences.add("Nothing is ticked as compared. Tick what you held against the old part.");
+            }
+        } else if (fact instanceof Fact.Cleaned cleaned) {
+            position(cleaned.position());
+        } else if (fact instanceof Fact.Disposed disposed) {
+            position(disposed.position());
+        } else if (fact instanceof Fact.Fitted fitted) {
+            position(fitted.position());
+            count(fitted.count());
+            partOf(fitted.position(), fitted.part());
+        } else if (fact instanceof Fact.Ordered ordered) {
+            position(ordered.position());
+            count(ordered.count());
+        } else if (fact instanceof Fact.Arrived came) {
+            position(came.position());
+            count(came.count());
+        } else {
+            ofBuild(fact);
+        }
+    }
+
+    private void ofBuild(Fact fact) {
+        if (fact instanceof Fact.Noted noted) {
+            said(noted.text(), "the note");
+        } else if (fact instanceof Fact.TimeSpent time && (time.minutes() < 1 || time.minutes() > 24 * 60)) {
+            sentences.add("Time spent is 1 to 1440 minutes, not " + time.minutes() + ".");
+        } else if (fact instanceof Fact.ChanceTaken taken && !(taken.chance() >= 0 && taken.chance() <= 1)) {
+            sentences.add("A chance is 0 to 100 %, not " + Math.round(taken.chance() * 100) + " %.");
+        } else if (fact instanceof Fact.WentTight tight) {
+            tight(tight);
+        } else if (fact instanceof Fact.Corrected correction) {
+            corrected(correction);
+        }
+    }
+
+    private void begun(Fact.StepBegun begun) {
+        step(begun.step());
+        String unproven =
+                unproven(build, begun.step()).stream().map(Check::name).collect(Collectors.joining("; "));
+        if (!unproven.isEmpty()) {
+            sentences.add("Hold point before '" + structure.name(begun.step()) + "': " + unproven
+                    + ". Do it first, or say why you go on without it.");
+        }
+    }
+
+    /** The checks that hold a step and that have neither passed nor been waived. */
+    public static List<Check> unproven(Build build, String step) {
+        return build.structure().checksHolding(step).stream()
+                .filter(check -> !build.check(check.id()).lets())
+                .toList();
+    }
+
+    private void undone(Fact.Undone undone) {
+        step(undone.step());
+        StepState state = build.step(undone.step());
+        if (!state.stands() && state.status() != StepState.Status.BEGUN) {
+            sentences.add("The step '" + structure.name(undone.step()) + "' is not done, so it can't be undone.");
+        }
+        List<String> fits = structure.step(undone.step()).map(Step::fits).orElse(List.of());
+        Cover.of(
+                        structure,
+                        fits,
+                        over -> build.step(over.id()).stands() && !over.id().equals(undone.step()))
+                .forEach(over -> sentences.add("'" + over.name() + "' still stands over '"
+                        + structure.name(undone.step()) + "'. Undo it first."));
+    }
+
+    private void entered(Fact.PartEntered part) {
+        position(part.position());
+        count(part.count());
+        said(part.part(), "a name for the part, such as 'pattern piston 1'");
+        if (build.part(part.position(), part.part()).isPresent() && !part.part().isEmpty()) {
+            sentences.add("A part '" + part.part() + "' is entered already for '" + structure.name(part.position())
+                    + "'. Give this one another name.");
+        }
+    }
+
+    private void tight(Fact.WentTight tight) {
+        if (tight.forwardDeg().isEmpty() && tight.backwardDeg().isEmpty()) {
+            sentences.add("No angle is written. Write where it goes tight turning forward, backward, or both.");
+        }
+        angle(tight.forwardDeg());
+        angle(tight.backwardDeg());
+    }
+
+    private void angle(OptionalDouble degrees) {
+        if (degrees.isPresent() && !(degrees.getAsDouble() >= 0 && degrees.getAsDouble() < 720)) {
+            sentences.add("A crank angle counts from 0 at firing top dead centre to 720, where it is 0 again.");
+        }
+    }
+
+    private void corrected(Fact.Corrected correction) {
+        said(correction.why(), "why the entry is wrong");
+        if (build.entries().stream().noneMatch(entry -> entry.key().equals(correction.entry()))) {
+            sentences.add("There is no such entry in this journal. Choose it from the journal's page.");
+        }
+        correction.instead().ifPresent(this::look);
+    }
+
+    private void step(String id) {
+        if (structure.step(id).isEmpty()) {
+            unknown("step", id);
+        }
+    }
+
+    private void check(String id) {
+        if (structure.check(id).isEmpty()) {
+            unknown("check", id);
+        }
+    }
+
+    private void position(String id) {
+        if (structure.position(id).isEmpty()) {
+            unknown("position", id);
+        }
+    }
+
+    private void partOf(String position, String part) {
+        if (build.part(position, part).isEmpty()) {
+            sentences.add("No part '" + part + "' is entered for '" + structure.name(position) + "'. Enter it first.");
+        }
+    }
+
+    private void unknown(String kind, String id) {
+        sentences.add("The engine book has no " + kind + " '" + id + "'. Choose one from the list.");
+    }
+
+    private void count(int count) {
+        if (count < 1 || count > MOST_COUNT) {
+            sentences.add("A count is 1 to " + MOST_COUNT + ", not " + count + ".");
+        }
+    }
+
+    private void said(String text, String what) {
+        if (text.isBlank()) {
+            sentences.add("Write " + what + ".");
+        } else if (text.length() > LONGEST) {
+            sentences.add("That is longer than " + LONGEST + " letters. Shorten it.");
+        }
+    }
+}
