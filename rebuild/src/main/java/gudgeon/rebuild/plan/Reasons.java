@@ -1,0 +1,115 @@
+package gudgeon.rebuild.plan;
+
+import gudgeon.rebuild.book.Check;
+import gudgeon.rebuild.book.Check.How;
+import gudgeon.rebuild.book.Step;
+import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.StepState;
+import gudgeon.rebuild.plan.Reason.Kind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What each step and check waits for. */
+final class Reasons {
+    private final Build build;
+    private final Structure structure;
+    private final Instant now;
+    private final PartsInHand parts;
+
+    Reasons(Build build, Instant now) {
+        this.build = build;
+        this.structure = build.structure();
+        this.now = now;
+        this.parts = new PartsInHand(build);
+    }
+
+    /** What a step waits for; empty if it can be done. */
+    List<Reason> of(Step step) {
+        List<Reason> reasons = new ArrayList<>(stepsBefore(step.id()));
+        structure.checksHolding(step.id()).stream()
+                .filter(check -> !build.check(check.id()).lets())
+                .forEach(check -> reasons.add(proof(check)));
+        step.fits().stream()
+                .flatMap(position -> structure.position(position).stream())
+                .flatMap(position -> parts.missing(position).stream())
+                .forEach(reasons::add);
+        return reasons;
+    }
+
+    /** What a check waits for; empty if it can be done. */
+    List<Reason> of(Check check) {
+        List<Reason> reasons = new ArrayList<>(stepsBefore(check.id()));
+        check.after().stream()
+                .flatMap(id -> structure.check(id).stream())
+                .filter(first -> !build.check(first.id()).lets())
+                .forEach(first -> reasons.add(proof(first)));
+        if (check.late().isEmpty() && (check.how() == How.SEEN || check.how() == How.MEASURED)) {
+            reasons.addAll(hidden(check));
+        }
+        return reasons;
+    }
+
+    private List<Reason> stepsBefore(String id) {
+        List<Reason> reasons = new ArrayList<>();
+        for (String before : structure.precedence().before(id)) {
+            structure.step(before).flatMap(this::notReady).ifPresent(reasons::add);
+        }
+        return reasons;
+    }
+
+    private Optional<Reason> notReady(Step first) {
+        StepState state = build.step(first.id());
+        if (!state.stands()) {
+            return Optional.of(new Reason(Kind.STEP, first.id(), "'" + first.name() + "' is not done yet."));
+        }
+        long left = state.doneAt()
+                .map(at -> Duration.between(now, at.plus(Duration.ofMinutes(first.setMinutes())))
+                        .plusSeconds(59)
+                        .toMinutes())
+                .orElse(0L);
+        return left <= 0
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        Kind.TIME,
+                        first.id(),
+                        "'" + first.name() + "' is done and needs another " + Amount.time(left) + " to set."));
+    }
+
+    private Reason proof(Check check) {
+        String state = "'" + check.name() + "' "
+                + switch (build.check(check.id()).status()) {
+                    case FAILED -> "failed.";
+                    case VOID -> "is void again: what it relied on was disturbed.";
+                    default -> "is not proved yet.";
+                };
+        return new Reason(Kind.CHECK, check.id(), state);
+    }
+
+    /** What can only be seen or measured in the open can't be once it is covered. */
+    private List<Reason> hidden(Check check) {
+        Map<Step, Set<String>> over = new LinkedHashMap<>();
+        for (String suspect : check.clears()) {
+            for (String position : structure.positionsOf(suspect)) {
+                InPlace.over(build, position)
+                        .forEach(step -> over.computeIfAbsent(step, s -> new LinkedHashSet<>())
+                                .add(structure.name(position)));
+            }
+        }
+        return over.entrySet().stream()
+                .map(entry -> new Reason(
+                        Kind.STEP,
+                        entry.getKey().id(),
+                        "'" + entry.getKey().name() + "' covers "
+                                + Amount.list(List.copyOf(entry.getValue()))
+                                + " and would have to be undone first."))
+                .toList();
+    }
+}

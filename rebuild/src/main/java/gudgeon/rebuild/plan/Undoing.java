@@ -1,0 +1,167 @@
+package gudgeon.rebuild.plan;
+
+import gudgeon.rebuild.book.Cover;
+import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.book.Step;
+import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.CheckState;
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Works out an {@link Undo}: finds what comes off, then asks the build what would be so if it were off. */
+final class Undoing {
+    private final Build build;
+    private final Structure structure;
+    private final String id;
+    private final List<String> order;
+
+    Undoing(Build build, String id) {
+        this.build = build;
+        this.structure = build.structure();
+        this.id = id;
+        this.order = structure.precedence().order();
+    }
+
+    Undo undo() {
+        List<Step> off = comingOff(positions());
+        List<Step> again = doneOn(off);
+        Build without = without(off, again);
+        List<String> made = madeVoid(without);
+        List<Buy> buy = toBuy(off, without);
+        List<String> back = back(off, again, made);
+        int minutesOff = (minutes(off.stream().map(Step::id).toList()) + 1) / 2;
+        Undo silent = new Undo(id, off, again, made, buy, minutesOff, minutes(back), back, List.of());
+        return new Undo(
+                id, off, again, made, buy, minutesOff, minutes(back), back, new UndoSentences(build, silent).all());
+    }
+
+    /** The positions to be got at. */
+    private Set<String> positions() {
+        if (structure.position(id).isPresent() || structure.step(id).isPresent()) {
+            return new LinkedHashSet<>(structure.positionsOf(id));
+        }
+        List<String> suspects = structure
+                .check(id)
+                .orElseThrow(() -> new IllegalArgumentException("no position, step or check '" + id + "'"))
+                .clears();
+        Set<String> positions = new LinkedHashSet<>();
+        suspects.forEach(suspect -> positions.addAll(structure.positionsOf(suspect)));
+        return positions;
+    }
+
+    /** A step comes off as a whole, so what covers any part of it comes off before. */
+    private List<Step> comingOff(Set<String> positions) {
+        Set<Step> own = new LinkedHashSet<>();
+        Set<String> reached = new LinkedHashSet<>(positions);
+        structure.step(id).filter(step -> InPlace.is(build, step)).ifPresent(own::add);
+        positions.forEach(position -> structure
+                .stepFitting(position)
+                .filter(step -> InPlace.is(build, step))
+                .ifPresent(own::add));
+        own.forEach(step -> reached.addAll(step.fits()));
+        Set<Step> off = new LinkedHashSet<>(own);
+        off.addAll(Cover.of(structure, reached, step -> InPlace.is(build, step)));
+        return outermostFirst(off);
+    }
+
+    private List<Step> outermostFirst(Set<Step> steps) {
+        List<Step> sorted = new ArrayList<>(order.stream()
+                .flatMap(node -> structure.step(node).stream())
+                .filter(steps::contains)
+                .toList());
+        Collections.reverse(sorted);
+        return sorted;
+    }
+
+    /** Steps that fit nothing, and need one that comes off: a setting is lost with what was set. */
+    private List<Step> doneOn(List<Step> off) {
+        Set<String> lost = new LinkedHashSet<>();
+        off.forEach(step -> lost.add(step.id()));
+        Set<Step> again = new LinkedHashSet<>();
+        for (String node : order) {
+            structure
+                    .step(node)
+                    .filter(step -> step.fits().isEmpty() && build.step(node).stands() && !lost.contains(node))
+                    .filter(step -> step.needs().stream().anyMatch(lost::contains))
+                    .filter(step -> lost.add(step.id()))
+                    .ifPresent(again::add);
+        }
+        return outermostFirst(again);
+    }
+
+    private Build without(List<Step> off, List<Step> again) {
+        List<Entry> entries = new ArrayList<>();
+        Instant at =
+                build.size() == 0 ? Instant.EPOCH : build.entry(build.size()).at();
+        Stream.concat(again.stream(), off.stream())
+                .map(step -> new Fact.Undone(step.id(), "", List.of()))
+                .forEach(fact -> entries.add(
+                        new Entry("as-if-" + build.size() + "-" + entries.size(), at, "", build.size(), fact)));
+        return build.after(entries);
+    }
+
+    private List<String> madeVoid(Build without) {
+        return order.stream()
+                .filter(node -> build.check(node).status() == CheckState.Status.PASSED)
+                .filter(node -> without.check(node).status() == CheckState.Status.VOID)
+                .toList();
+    }
+
+    private List<Buy> toBuy(List<Step> off, Build without) {
+        PartsInHand spares = new PartsInHand(without);
+        return off.stream()
+                .flatMap(step -> step.fits().stream())
+                .flatMap(position -> structure.position(position).stream())
+                .filter(position -> position.singleUse() && !spares.hasSpare(position))
+                .map(position -> new Buy(position.id(), position.name(), position.quantity(), price(position)))
+                .toList();
+    }
+
+    private String price(Position position) {
+        List<Long> about = build.about(position.id());
+        for (int i = about.size() - 1; i >= 0; i--) {
+            Optional<String> price = Optional.of(about.get(i))
+                    .filter(number -> !build.isCorrected(number))
+                    .map(number -> build.entry(number).fact())
+                    .filter(Fact.Ordered.class::isInstance)
+                    .map(fact -> ((Fact.Ordered) fact).price())
+                    .filter(text -> !text.isBlank());
+            if (price.isPresent()) {
+                return price.get();
+            }
+        }
+        return "";
+    }
+
+    /** What comes off goes back, and what is void, or failed on it, is proved again. */
+    private List<String> back(List<Step> off, List<Step> again, List<String> made) {
+        Set<String> all = new LinkedHashSet<>(made);
+        off.forEach(step -> all.add(step.id()));
+        again.forEach(step -> all.add(step.id()));
+        structure.checks().stream()
+                .filter(check -> build.check(check.id()).status() == CheckState.Status.FAILED)
+                .filter(check -> check.id().equals(id)
+                        || check.clears().stream()
+                                .anyMatch(suspect -> suspect.equals(id)
+                                        || off.stream()
+                                                .anyMatch(step -> step.id().equals(suspect)
+                                                        || step.fits().contains(suspect))))
+                .forEach(check -> all.add(check.id()));
+        return order.stream().filter(all::contains).toList();
+    }
+
+    private int minutes(List<String> ids) {
+        return ids.stream()
+                .mapToInt(node -> WorkBehind.minutesOf(structure, node))
+                .sum();
+    }
+}
