@@ -19,14 +19,18 @@ class StoreysTest {
             .definedBy("gudgeon.mechanics..")
             .layer("rebuild")
             .definedBy("gudgeon.rebuild..")
+            .layer("store")
+            .definedBy("gudgeon.store..")
             .layer("bench")
             .definedBy("gudgeon.bench..")
             .whereLayer("bench")
             .mayNotBeAccessedByAnyLayer()
-            .whereLayer("rebuild")
+            .whereLayer("store")
             .mayOnlyBeAccessedByLayers("bench")
+            .whereLayer("rebuild")
+            .mayOnlyBeAccessedByLayers("store", "bench")
             .whereLayer("mechanics")
-            .mayOnlyBeAccessedByLayers("rebuild", "bench");
+            .mayOnlyBeAccessedByLayers("rebuild", "store", "bench");
 
     private static final ArchRule NUMBERS_ONLY = ArchRuleDefinition.noClasses()
             .that()
@@ -60,7 +64,7 @@ class StoreysTest {
     @Test
     void everyPackageIsARoomOfAStorey() {
         assertThat(product().stream().map(type -> type.getPackageName()).distinct())
-                .allMatch(name -> name.matches("gudgeon\\.(mechanics|rebuild|bench)\\.[a-z]+(\\.[a-z]+)?"));
+                .allMatch(name -> name.matches("gudgeon\\.(mechanics|rebuild|store|bench)\\.[a-z]+(\\.[a-z]+)?"));
     }
 
     @Test
