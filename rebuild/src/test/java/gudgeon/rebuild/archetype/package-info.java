@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.archetype;
+
+import org.jspecify.annotations.NullMarked;
