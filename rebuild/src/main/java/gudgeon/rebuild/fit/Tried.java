@@ -2,9 +2,9 @@ package gudgeon.rebuild.fit;
 
 import gudgeon.rebuild.book.Gasket;
 import gudgeon.rebuild.book.Geometry;
+import gudgeon.rebuild.book.Inches;
 import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.book.Size;
-import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.book.ValveEntry;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,12 +23,6 @@ import java.util.OptionalDouble;
  * @param choice the choice with every part named
  */
 record Tried(Geometry booked, Geometry book, PistonEntry piston, Gasket gasket, Choice choice) {
-    /** Smaller sizes may well be changed twenty-five-fold. */
-    private static final double LARGE_MM = 5;
-
-    private static final double MM_PER_INCH = 25.4;
-    private static final double INCH_SPREAD = 1.25;
-
     /**
      * Finds a choice in a book.
      *
@@ -82,7 +76,7 @@ record Tried(Geometry booked, Geometry book, PistonEntry piston, Gasket gasket, 
                 wrong.add("The book has no size '" + path + "' to change.");
             } else if (!Double.isFinite(value)) {
                 wrong.add("The " + sizes.get(path).label() + " is changed to something that is no number.");
-            } else if (looksLikeInches(sizes.get(path), value)) {
+            } else if (Inches.likely(sizes.get(path), value)) {
                 wrong.add("The " + sizes.get(path).label() + " is changed from "
                         + LengthUnit.MM.format(sizes.get(path).value())
                         + " to " + LengthUnit.MM.format(value)
@@ -102,13 +96,6 @@ record Tried(Geometry booked, Geometry book, PistonEntry piston, Gasket gasket, 
             }
         }
         return values;
-    }
-
-    /** A size typed in inches where mm are meant is some twenty-five times too small. */
-    private static boolean looksLikeInches(Size size, double value) {
-        boolean large = size.unit() == Unit.MM && Math.abs(size.value()) >= LARGE_MM;
-        double ratio = size.value() / value;
-        return large && ratio > MM_PER_INCH / INCH_SPREAD && ratio < MM_PER_INCH * INCH_SPREAD;
     }
 
     private static String listed(List<String> ids) {

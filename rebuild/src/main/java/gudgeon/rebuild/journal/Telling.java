@@ -1,0 +1,210 @@
+package gudgeon.rebuild.journal;
+
+import gudgeon.rebuild.book.Structure;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What an entry says, as a sentence in the names that the engine book has; the same on page, print and terminal. */
+public final class Telling {
+    private final Structure structure;
+
+    private Telling(Structure structure) {
+        this.structure = structure;
+    }
+
+    /** The sentence of a fact. */
+    public static String of(Fact fact, Structure structure) {
+        return new Telling(structure).sentence(fact);
+    }
+
+    /**
+     * What a fitter calls a size of a part.
+     *
+     * @param key the key that the book's figures have for it, such as {@code pockets.exhaust.depth}
+     */
+    public static String sizeName(String key) {
+        String[] words = key.replace('-', ' ').split("\\.", -1);
+        return words.length == 3 && words[0].equals("pockets")
+                ? words[1] + " pocket " + words[2]
+                : String.join(" ", words);
+    }
+
+    private String sentence(Fact fact) {
+        String told = ofWork(fact);
+        told = told.isEmpty() ? ofPart(fact) : told;
+        return told.isEmpty() ? ofBuild(fact) : told;
+    }
+
+    private String ofWork(Fact fact) {
+        if (fact instanceof Fact.StepBegun begun) {
+            return "Step begun: " + name(begun.step()) + ".";
+        }
+        if (fact instanceof Fact.StepDone done) {
+            return "Step done: " + name(done.step()) + "." + and(done.remark());
+        }
+        if (fact instanceof Fact.StepStopped stopped) {
+            return "Step stopped: " + name(stopped.step()) + "." + and(stopped.why());
+        }
+        if (fact instanceof Fact.Undone undone) {
+            return "Undone again: " + name(undone.step()) + "." + and(undone.why())
+                    + (undone.toBuy().isEmpty() ? "" : " To be bought new: " + names(undone.toBuy()) + ".");
+        }
+        if (fact instanceof Fact.CheckPassed passed) {
+            return "Check passed: " + name(passed.check()) + read(passed.reading()) + "." + and(passed.remark());
+        }
+        if (fact instanceof Fact.CheckFailed failed) {
+            return "Check failed: " + name(failed.check()) + read(failed.reading()) + "." + and(failed.remark());
+        }
+        if (fact instanceof Fact.CheckWaived waived) {
+            return "Going on without the check: " + name(waived.check()) + "." + and(waived.why());
+        }
+        if (fact instanceof Fact.FaultFound fault) {
+            return "Fault found at " + name(fault.at()) + "." + and(fault.what());
+        }
+        return fact instanceof Fact.WentTight tight ? tight(tight) : "";
+    }
+
+    private String tight(Fact.WentTight fact) {
+        String where = angle(fact.forwardDeg(), " turning forward")
+                + (fact.forwardDeg().isPresent() && fact.backwardDeg().isPresent() ? " and" : "")
+                + angle(fact.backwardDeg(), " turning backward");
+        return "Turned by hand, the crank goes tight" + (where.isEmpty() ? "" : where) + "." + and(fact.remark());
+    }
+
+    private static String angle(OptionalDouble deg, String way) {
+        return deg.isPresent() ? String.format(Locale.ROOT, " at %.1f°%s", deg.getAsDouble(), way) : "";
+    }
+
+    private String ofPart(Fact fact) {
+        if (fact instanceof Fact.TakenOff off) {
+            return "Taken off: " + counted(off.position(), off.count())
+                    + (off.bag().isEmpty() ? "" : ", into bag " + off.bag())
+                    + (off.place().isEmpty() ? "" : ", kept " + off.place()) + "." + and(off.remark());
+        }
+        if (fact instanceof Fact.PartEntered part) {
+            return "In hand for " + counted(part.position(), part.count()) + ": '" + part.part() + "', "
+                    + part.origin().words() + "." + and(part.remark());
+        }
+        if (fact instanceof Fact.Measured measured) {
+            return "Measured on " + part(measured.position(), measured.part()) + ": " + sizes(measured.sizes()) + ".";
+        }
+        if (fact instanceof Fact.Compared compared) {
+            return "Compared with the old part and the book: " + part(compared.position(), compared.part())
+                    + (compared.agrees() ? " agrees" : " does not agree")
+                    + (compared.what().isEmpty() ? "." : " (" + String.join(", ", compared.what()) + ").")
+                    + and(compared.remark());
+        }
+        if (fact instanceof Fact.Cleaned cleaned) {
+            return upper(name(cleaned.position())) + " " + cleaned.how().words() + "." + and(cleaned.remark());
+        }
+        if (fact instanceof Fact.Disposed disposed) {
+            return "Decided for " + part(disposed.position(), disposed.part()) + ": "
+                    + disposed.disposition().words() + "." + and(disposed.why());
+        }
+        if (fact instanceof Fact.Fitted fitted) {
+            return "Fitted: " + counted(fitted.position(), fitted.count())
+                    + (fitted.part().isEmpty() ? "" : ", part '" + fitted.part() + "'")
+                    + (fitted.way() == Way.NOT_SAID ? "" : ", " + fitted.way().words()) + "." + and(fitted.remark());
+        }
+        return ofOrder(fact);
+    }
+
+    private String ofOrder(Fact fact) {
+        if (fact instanceof Fact.Ordered ordered) {
+            return "Ordered: " + counted(ordered.position(), ordered.count())
+                    + (ordered.from().isEmpty() ? "" : " from " + ordered.from())
+                    + (ordered.price().isEmpty() ? "" : " at " + ordered.price() + " each")
+                    + order(ordered.order()) + ".";
+        }
+        if (fact instanceof Fact.Arrived came) {
+            return "Came in: " + counted(came.position(), came.count()) + order(came.order()) + "."
+                    + and(came.remark());
+        }
+        return "";
+    }
+
+    private String ofBuild(Fact fact) {
+        if (fact instanceof Fact.Started started) {
+            return "Rebuild" + (started.engine().isEmpty() ? "" : " of " + started.engine())
+                    + " begun; the engine was found " + started.found().words() + ".";
+        }
+        if (fact instanceof Fact.BookChanged changed) {
+            return "The engine book was changed." + and(changed.why());
+        }
+        if (fact instanceof Fact.Noted note) {
+            return "Note" + on(note.on()) + ": " + ended(note.text());
+        }
+        if (fact instanceof Fact.Photographed photo) {
+            return "Photo" + on(photo.on()) + "." + and(photo.caption());
+        }
+        if (fact instanceof Fact.TimeSpent time) {
+            return "Time spent" + on(time.on()) + ": " + time.minutes() + " min.";
+        }
+        if (fact instanceof Fact.ChanceTaken taken) {
+            return String.format(
+                    Locale.ROOT,
+                    "The chance that a part is wrong is taken as %.1f %% for parts that are %s.",
+                    100 * taken.chance(),
+                    taken.origin().words());
+        }
+        if (fact instanceof Fact.Corrected correction) {
+            return "An entry was wrong and no longer counts." + and(correction.why())
+                    + correction
+                            .instead()
+                            .map(instead -> " Instead: " + sentence(instead))
+                            .orElse("");
+        }
+        throw new IllegalStateException("no sentence for " + fact.getClass().getSimpleName());
+    }
+
+    private String name(String id) {
+        return structure.name(id);
+    }
+
+    private String names(List<String> ids) {
+        return ids.stream().map(this::name).collect(Collectors.joining(", "));
+    }
+
+    private String counted(String position, int count) {
+        return name(position) + (count > 1 ? " (" + count + ")" : "");
+    }
+
+    private String part(String position, String part) {
+        return part.isEmpty() ? "the " + name(position) + " that came off" : name(position) + " '" + part + "'";
+    }
+
+    private static String sizes(Map<String, String> sizes) {
+        return sizes.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(size -> sizeName(size.getKey()) + " " + size.getValue())
+                .collect(Collectors.joining(", "));
+    }
+
+    private String on(String id) {
+        return id.isEmpty() ? "" : " on " + name(id);
+    }
+
+    private static String order(String order) {
+        return order.isEmpty() ? "" : ", order " + order;
+    }
+
+    private static String read(String reading) {
+        return reading.isEmpty() ? "" : ", read " + reading;
+    }
+
+    private static String and(String more) {
+        return more.isBlank() ? "" : " " + ended(more);
+    }
+
+    private static String ended(String text) {
+        String line = upper(text.strip());
+        return line.isEmpty() || ".!?".indexOf(line.charAt(line.length() - 1)) >= 0 ? line : line + ".";
+    }
+
+    private static String upper(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.build;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.journal;
+
+import org.jspecify.annotations.NullMarked;
