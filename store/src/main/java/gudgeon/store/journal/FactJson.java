@@ -13,11 +13,14 @@ final class FactJson {
 
     /** Puts a fact into an object, in the newest form of its kind. */
     static void write(Fact fact, ObjectNode to) {
-        FactForms.ALL.stream()
+        form(fact).write(fact, to);
+    }
+
+    static FactForm<?> form(Fact fact) {
+        return FactForms.ALL.stream()
                 .filter(form -> form.kind().isInstance(fact))
                 .max(Comparator.comparing(FactForm::version))
-                .orElseThrow(() -> new IllegalStateException("no form is known for " + fact.getClass()))
-                .write(fact, to);
+                .orElseThrow(() -> new IllegalStateException("no form is known for " + fact.getClass()));
     }
 
     /** Takes a fact out; empty if its type is not known. Whether it counts, the fields' sentences tell. */

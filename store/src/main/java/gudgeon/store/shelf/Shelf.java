@@ -1,0 +1,277 @@
+package gudgeon.store.shelf;
+
+import gudgeon.rebuild.book.BookReading;
+import gudgeon.rebuild.book.EngineBook;
+import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Fault;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Fact.BookChanged;
+import gudgeon.rebuild.journal.Fact.Started;
+import gudgeon.rebuild.journal.Found;
+import gudgeon.store.journal.EntryJson;
+import gudgeon.store.journal.Reading;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * The builds of one data folder. What was acknowledged is on disk and is never changed. One process holds a folder at a time; within
+ * it, a shelf may be used by any number of threads.
+ */
+public final class Shelf implements AutoCloseable {
+    private final FolderLock lock;
+    private final Database database;
+    private final Clock clock;
+    private final SecureRandom random = new SecureRandom();
+    /** Builds that were folded, so that a page need not read a journal again. */
+    private final Map<String, Build> folded = new ConcurrentHashMap<>();
+
+    private Shelf(FolderLock lock, Database database, Clock clock) {
+        this.lock = lock;
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens the shelf of a data folder, which is made if it is not there.
+     *
+     * @throws ShelfFault if another process holds the folder, or it can't be used
+     */
+    public static Shelf open(Path folder) {
+        return open(folder, Clock.systemUTC());
+    }
+
+    /** The same by a clock of one's own. */
+    public static Shelf open(Path folder, Clock clock) {
+        FolderLock lock = FolderLock.on(folder);
+        try {
+            return new Shelf(lock, Database.open(folder.resolve("shelf.db")), clock);
+        } catch (ShelfFault fault) {
+            lock.close();
+            throw fault;
+        }
+    }
+
+    /** The builds, the one last worked on first. */
+    public synchronized List<ShelvedBuild> builds() {
+        return database.read(journals -> journals.builds().stream()
+                .map(build -> shelved(journals, build))
+                .sorted((one, other) -> other.lastEntry().compareTo(one.lastEntry()))
+                .toList());
+    }
+
+    private static ShelvedBuild shelved(Journals journals, Journals.Shelved build) {
+        return new ShelvedBuild(
+                build.id(),
+                build.name(),
+                timeOf(journals, build.id(), 1),
+                timeOf(journals, build.id(), build.entries()),
+                build.entries());
+    }
+
+    /** The time of an entry; of one that can't be read, the beginning of time, since a list must not fail for it. */
+    private static Instant timeOf(Journals journals, String id, long number) {
+        return journals.numbered(id, number)
+                .flatMap(line -> EntryJson.read(line.json()) instanceof Reading.Read read
+                        ? Optional.of(read.entries().get(0).at())
+                        : Optional.empty())
+                .orElse(Instant.EPOCH);
+    }
+
+    /**
+     * Starts a build.
+     *
+     * @param name what the person calls it
+     * @param bookText the engine book
+     * @param found whether the engine was found together or in pieces
+     * @param device the device that starts it
+     * @return the build's id, fit for an address
+     * @throws ShelfFault if the book can't be used, or the name is empty or too long
+     */
+    public synchronized String start(String name, String bookText, Found found, String device) {
+        List<String> faults = faultsOf(bookText);
+        if (!faults.isEmpty()) {
+            throw new ShelfFault(String.join("\n", faults));
+        }
+        String id = BuildId.of(name, random);
+        Entry entry = entry(device, 0, new Started(name, ContentHash.of(bookText), found));
+        Line line = Line.after(Chain.beginning(id), 1, entry.key(), EntryJson.write(entry));
+        if (EntryJson.read(line.json()) instanceof Reading.Refused refused) {
+            throw new ShelfFault(String.join("\n", refused.sentences()));
+        }
+        database.write(journals -> {
+            journals.addBook(bookText);
+            journals.addBuild(id, name);
+            journals.append(id, List.of(line));
+        });
+        return id;
+    }
+
+    private Entry entry(String device, long seen, Fact fact) {
+        return new Entry(UUID.randomUUID().toString(), clock.instant(), device, seen, fact);
+    }
+
+    /**
+     * A build as its journal tells it.
+     *
+     * @return empty if there is none with that id
+     * @throws ShelfFault if its journal or book can't be read
+     */
+    public Optional<Build> build(String id) {
+        Build known = folded.get(id);
+        return known != null ? Optional.of(known) : fold(id);
+    }
+
+    private synchronized Optional<Build> fold(String id) {
+        if (journal(id).isEmpty()) {
+            return Optional.empty();
+        }
+        List<Entry> entries = entries(id);
+        Build build = Build.of(book(id, entries)).after(entries);
+        folded.put(id, build);
+        return Optional.of(build);
+    }
+
+    private synchronized List<Entry> entries(String id) {
+        List<Entry> entries = new ArrayList<>();
+        for (Line line : database.read(journals -> journals.lines(id))) {
+            if (EntryJson.read(line.json()) instanceof Reading.Read read) {
+                entries.addAll(read.entries());
+            } else {
+                throw new ShelfFault("Entry " + line.number() + " of build " + id
+                        + " can't be read. gudgeon verify-journal " + id + " says what happened to the journal;"
+                        + " gudgeon restore brings a backup back.");
+            }
+        }
+        return entries;
+    }
+
+    private EngineBook book(String id, List<Entry> entries) {
+        String hash = bookOf(entries);
+        String text = database.read(journals -> journals.book(hash)).orElseThrow(() -> noBook(id));
+        if (new EngineBookReader().read(text) instanceof BookReading.Read read) {
+            return read.book();
+        }
+        throw new ShelfFault("The engine book of build " + id + " can't be used any more:\n"
+                + String.join("\n", faultsOf(text)) + "\nExport the build, or use the Gudgeon that wrote it.");
+    }
+
+    /** The content hash of the book that counts after some entries. */
+    static String bookOf(List<Entry> entries) {
+        String hash = "";
+        for (Entry entry : entries) {
+            if (entry.fact() instanceof Started started) {
+                hash = started.book();
+            } else if (entry.fact() instanceof BookChanged changed) {
+                hash = changed.book();
+            }
+        }
+        return hash;
+    }
+
+    private static ShelfFault noBook(String id) {
+        return new ShelfFault(
+                "The engine book of build " + id + " is not on the shelf. Bring a backup back with gudgeon restore.");
+    }
+
+    private static List<String> faultsOf(String bookText) {
+        return new EngineBookReader().read(bookText) instanceof BookReading.Refused refused
+                ? refused.faults().stream().map(Fault::sentence).toList()
+                : List.of();
+    }
+
+    /**
+     * The text of the engine book that counts for a build.
+     *
+     * @throws ShelfFault if there is no such build or book
+     */
+    public synchronized String bookText(String id) {
+        String hash =
+                bookOf(build(id).orElseThrow(() -> new ShelfFault(unknown(id))).entries());
+        return database.read(journals -> journals.book(hash)).orElseThrow(() -> noBook(id));
+    }
+
+    /**
+     * Changes the engine book of a build. The same text again changes nothing.
+     *
+     * @param why why, as the journal tells it
+     * @param seen number of the last entry that the device has seen
+     */
+    public synchronized Outcome changeBook(String id, String bookText, String why, String device, long seen) {
+        Optional<Build> build = build(id);
+        List<String> faults = build.isEmpty() ? List.of(unknown(id)) : faultsOf(bookText);
+        if (!faults.isEmpty()) {
+            return new Outcome.Refused(faults);
+        }
+        String hash = ContentHash.of(bookText);
+        if (bookOf(build.orElseThrow().entries()).equals(hash)) {
+            return new Outcome.Kept(build.get().size(), List.of());
+        }
+        database.write(journals -> journals.addBook(bookText));
+        return append(id, List.of(entry(device, seen, new BookChanged(hash, why))));
+    }
+
+    /**
+     * Writes entries to a build's journal: all of them, or none. An entry whose key is there already is not written again. When this
+     * returns {@link Outcome.Kept}, they are on disk.
+     *
+     * @throws ShelfFault if the disk is full or fails; then nothing was kept
+     */
+    public synchronized Outcome append(String id, List<Entry> entries) {
+        Optional<Build> before = build(id);
+        Optional<Journals.Shelved> row = journal(id);
+        if (before.isEmpty() || row.isEmpty()) {
+            return new Outcome.Refused(List.of(unknown(id)));
+        }
+        Admission admission = database.read(journals -> {
+            Admission taking =
+                    new Admission(journals, id, before.get(), row.get().head());
+            entries.forEach(taking::take);
+            return taking;
+        });
+        return admission.against().orElseGet(() -> write(id, before.get(), admission));
+    }
+
+    private Outcome write(String id, Build before, Admission admission) {
+        if (!admission.lines().isEmpty()) {
+            database.write(journals -> journals.append(id, admission.lines()));
+            boolean newBook = admission.fresh().stream().anyMatch(entry -> entry.fact() instanceof BookChanged);
+            if (newBook) {
+                folded.remove(id);
+            } else {
+                folded.put(id, before.after(admission.fresh()));
+            }
+        }
+        return admission.kept();
+    }
+
+    /** Walks the chain of a build's journal and says which entry was changed, is missing or was put in. */
+    public synchronized Verified verify(String id) {
+        return journal(id)
+                .map(row -> Chain.verify(id, database.read(journals -> journals.lines(id)), row.entries(), row.head()))
+                .orElseGet(() -> new Verified.Broken(List.of(unknown(id))));
+    }
+
+    private Optional<Journals.Shelved> journal(String id) {
+        return database.read(journals -> journals.build(id));
+    }
+
+    private static String unknown(String id) {
+        return "There is no build '" + id + "' on the shelf. gudgeon builds lists those there are.";
+    }
+
+    @Override
+    public synchronized void close() {
+        database.close();
+        lock.close();
+    }
+}
