@@ -1,7 +1,6 @@
 package gudgeon.rebuild.plan;
 
 import gudgeon.rebuild.book.Check;
-import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
@@ -11,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,23 +29,20 @@ final class Planner {
 
     private final Build build;
     private final Structure structure;
-    private final Set<String> left = new LinkedHashSet<>();
+    private final Set<String> left;
     private final Map<String, List<Reason>> reasons = new HashMap<>();
     private final WorkBehind behind;
 
     Planner(Build build, Instant now) {
         this.build = build;
         this.structure = build.structure();
-        List<String> order = structure.precedence().order();
+        this.left = new Left(build).ids();
         Reasons asked = new Reasons(build, now);
-        for (String id : order) {
-            structure.step(id).filter(this::isLeft).ifPresent(step -> reasons.put(id, asked.of(step)));
-            structure.check(id).filter(this::isLeft).ifPresent(check -> reasons.put(id, asked.of(check)));
-            if (reasons.containsKey(id)) {
-                left.add(id);
-            }
+        for (String id : left) {
+            structure.step(id).ifPresent(step -> reasons.put(id, asked.of(step)));
+            structure.check(id).ifPresent(check -> reasons.put(id, asked.of(check)));
         }
-        behind = new WorkBehind(structure, order, left);
+        behind = new WorkBehind(structure, structure.precedence().order(), left);
     }
 
     Plan plan() {
@@ -72,31 +67,6 @@ final class Planner {
                         .filter(Check::isHoldPoint)
                         .findFirst(),
                 progress());
-    }
-
-    private boolean isLeft(Step step) {
-        return !build.step(step.id()).stands();
-    }
-
-    /** A check of what was never taken apart is not part of this rebuild, unless a step that is left waits for it. */
-    private boolean isLeft(Check check) {
-        CheckState state = build.check(check.id());
-        if (state.status() != CheckState.Status.OPEN) {
-            return !state.lets();
-        }
-        List<Step> related = Stream.of(
-                        Stream.concat(check.clears().stream(), check.needs().stream())
-                                .flatMap(this::stepsOf),
-                        check.with().stream().flatMap(this::stepsOf),
-                        check.holds().stream().flatMap(this::stepsOf))
-                .flatMap(steps -> steps)
-                .toList();
-        return related.isEmpty()
-                || related.stream().anyMatch(step -> build.step(step.id()).status() != StepState.Status.AS_FOUND);
-    }
-
-    private Stream<Step> stepsOf(String stepOrPosition) {
-        return structure.step(stepOrPosition).or(() -> structure.stepFitting(stepOrPosition)).stream();
     }
 
     private List<Reason> reasonsOf(String id) {
@@ -150,7 +120,8 @@ final class Planner {
     private List<String> urgent(Check check) {
         Map<String, String> said = new LinkedHashMap<>();
         for (String id : structure.precedence().after(check.id())) {
-            boolean couldBegin = structure.step(id).filter(this::isLeft).isPresent()
+            boolean couldBegin = left.contains(id)
+                    && structure.step(id).isPresent()
                     && reasonsOf(id).stream().allMatch(reason -> reason.id().equals(check.id()));
             if (couldBegin) {
                 said.put(
