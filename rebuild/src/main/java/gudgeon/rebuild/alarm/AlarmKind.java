@@ -20,6 +20,7 @@ public enum AlarmKind {
     USED_AGAIN("used again"),
     BLASTED("blasted and not proved clean"),
     READING("reading out of limits"),
+    UNREAD("size that does not count"),
     FAILED_CHECK("past a failed check"),
     OUT_OF_TURN("check out of turn"),
     NOT_LISTED("destroyed and not on the list"),

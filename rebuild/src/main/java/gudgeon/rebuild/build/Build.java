@@ -102,6 +102,12 @@ public final class Build {
         return state.entries().get(Math.toIntExact(number - 1));
     }
 
+    /** The fact that the entry of that number stands for: what is true instead, where it is a correction that says so. */
+    public Fact fact(long number) {
+        Fact fact = entry(number).fact();
+        return fact instanceof Fact.Corrected correction ? correction.instead().orElse(fact) : fact;
+    }
+
     /** Whether that entry was corrected, so that it no longer counts. */
     public boolean isCorrected(long number) {
         return state.corrected().contains(entry(number).key());

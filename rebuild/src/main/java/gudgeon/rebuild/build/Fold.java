@@ -6,6 +6,7 @@ import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Contradiction;
+import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
@@ -100,7 +101,10 @@ final class Fold {
         Fact fact = entry.fact();
         if (fact instanceof Fact.Corrected correction) {
             corrected = corrected.plus(correction.entry());
-            correction.instead().ifPresent(instead -> change(instead, number, entry.at()));
+            correction.instead().ifPresent(instead -> {
+                mention(instead.about(), number);
+                change(instead, number, entry.at());
+            });
         } else {
             change(fact, number, entry.at());
         }
@@ -230,7 +234,7 @@ final class Fold {
         boolean singleUse =
                 structure.position(position).map(Position::singleUse).orElse(false);
         if (singleUse && before.fitted() > 0 && !before.part().isEmpty()) {
-            replacePart(position, before.part(), Part::asSpent);
+            replacePart(position, before.part(), part -> part.asSpent(true));
         }
         places = places.plus(position, before.out(number, singleUse));
         faults = faults.minus(position);
@@ -267,29 +271,18 @@ final class Fold {
         if (fact instanceof Fact.TakenOff off) {
             takenOff(off, number);
         } else if (fact instanceof Fact.PartEntered part) {
-            Part entered = new Part(
-                    part.part(),
-                    part.position(),
-                    Optional.of(part.origin()),
-                    part.count(),
-                    part.remark(),
-                    number,
-                    Map.of(),
-                    List.of(),
-                    true,
-                    false);
-            PVector<Part> before = parts.getOrDefault(part.position(), TreePVector.empty());
-            parts = parts.plus(part.position(), before.plus(entered));
+            enter(Part.entered(
+                    part.part(), part.position(), Optional.of(part.origin()), part.count(), part.remark(), number));
         } else if (fact instanceof Fact.Measured measured) {
             measured(measured, number);
         } else if (fact instanceof Fact.Compared compared) {
+            enterUnlessKnown(compared.position(), compared.part(), number);
             replacePart(
                     compared.position(), compared.part(), part -> part.compared(compared.what(), compared.agrees()));
         } else if (fact instanceof Fact.Cleaned cleaned) {
             cleaned(cleaned, number);
         } else if (fact instanceof Fact.Disposed disposed) {
-            Place place = place(disposed.position());
-            places = places.plus(disposed.position(), place.disposed(disposed.disposition()));
+            disposed(disposed);
         } else if (fact instanceof Fact.Fitted fitted) {
             fitted(fitted, number);
         } else {
@@ -325,9 +318,26 @@ final class Fold {
             all.putAll(fact.sizes());
             sizes = sizes.plus(fact.position(), Map.copyOf(all));
         } else {
+            enterUnlessKnown(fact.position(), fact.part(), number);
             replacePart(fact.position(), fact.part(), part -> part.measured(fact.sizes()));
         }
         mention(fact.part(), number);
+    }
+
+    private void enter(Part part) {
+        parts = parts.plus(
+                part.position(),
+                parts.getOrDefault(part.position(), TreePVector.empty()).plus(part));
+    }
+
+    /** A part that turns up without having been entered is in hand all the same, only nobody said where it comes from. */
+    private void enterUnlessKnown(String position, String name, long number) {
+        boolean known = name.isEmpty()
+                || parts.getOrDefault(position, TreePVector.empty()).stream()
+                        .anyMatch(part -> part.name().equals(name));
+        if (!known) {
+            enter(Part.entered(name, position, Optional.empty(), 1, "", number));
+        }
     }
 
     private void replacePart(String position, String name, UnaryOperator<Part> change) {
@@ -347,7 +357,16 @@ final class Fold {
         }
     }
 
+    private void disposed(Fact.Disposed fact) {
+        if (fact.part().isEmpty()) {
+            places = places.plus(fact.position(), place(fact.position()).disposed(fact.disposition()));
+        } else {
+            replacePart(fact.position(), fact.part(), part -> part.asSpent(fact.disposition() == Disposition.REPLACE));
+        }
+    }
+
     private void fitted(Fact.Fitted fact, long number) {
+        enterUnlessKnown(fact.position(), fact.part(), number);
         Place before = place(fact.position());
         boolean another =
                 before.isFilled() && !(before.fitted() > 0 && before.part().equals(fact.part()));

@@ -168,7 +168,7 @@ final class Overlay {
             String path = path(prefix, key, booked);
             Size size = booked.get(path);
             if (size == null) {
-                refuse(position, key, "the book's figures have no such size");
+                hasNone(position, key, "the book's figures have no such size");
             } else {
                 read(position, key, text, size).ifPresent(found -> {
                     measured.put(path, found);
@@ -200,10 +200,15 @@ final class Overlay {
 
     private void refuse(Position position, String key, String why) {
         String said = why.endsWith(".") ? why.substring(0, why.length() - 1) : why;
-        unread.add(new Unread(
-                position.id(),
-                "The " + Telling.sizeName(key) + " measured on the " + position.name() + " does not count: " + said
-                        + ". Correct the entry."));
+        unread.add(new Unread(position.id(), uncounted(position, key) + said + ". Correct the entry.", true));
+    }
+
+    private void hasNone(Position position, String key, String why) {
+        unread.add(new Unread(position.id(), uncounted(position, key) + why + ".", false));
+    }
+
+    private static String uncounted(Position position, String key) {
+        return "The " + Telling.sizeName(key) + " measured on the " + position.name() + " does not count: ";
     }
 
     private void baseGasket(Position position, Part part) {
@@ -212,7 +217,7 @@ final class Overlay {
             return;
         }
         if (position.pressed().isEmpty()) {
-            refuse(position, PRESSED, "the book does not say how thick the one is that its figures were taken with");
+            hasNone(position, PRESSED, "the book does not say how thick the one is that its figures were taken with");
             return;
         }
         Size booked = position.pressed().get();

@@ -5,5 +5,6 @@ package gudgeon.rebuild.build;
  *
  * @param position the position whose part it is
  * @param sentence why, and what to do
+ * @param garbled whether it can't be read; false where the book just has no figure that it could stand for
  */
-public record Unread(String position, String sentence) {}
+public record Unread(String position, String sentence, boolean garbled) {}

@@ -1,0 +1,66 @@
+package gudgeon.rebuild.alarm;
+
+import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.build.AsMeasured;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Laid;
+import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.fit.TrialFit;
+import gudgeon.rebuild.journal.Fact.Measured;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Finds which of the parts at hand is to blame for what a trial fit shows. */
+final class Laying {
+    private final Build build;
+    private final AsMeasured parts;
+    private final Fits fits;
+
+    Laying(Build build, AsMeasured parts, Fits fits) {
+        this.build = build;
+        this.parts = parts;
+        this.fits = fits;
+    }
+
+    /**
+     * The position whose part is to blame: with the book's part in its place the trouble would be gone. Of several, the one
+     * measured last; the same where only all of them together cause it.
+     *
+     * @param sound whether a fit is free of the trouble
+     */
+    Optional<Position> toBlame(Predicate<TrialFit> sound) {
+        List<Laid> alone = parts.laid().stream()
+                .filter(laid -> AsMeasured.of(
+                                build,
+                                position -> !position.equals(laid.position().id()))
+                        .flatMap(fits::of)
+                        .filter(sound)
+                        .isPresent())
+                .toList();
+        return (alone.isEmpty() ? parts.laid() : alone)
+                .stream().map(Laid::position).max(Comparator.comparingLong(position -> shownBy(build, position.id())));
+    }
+
+    /** Number of the entry that last told sizes of the part that counts for a position, or else that entered it; 0 if none did. */
+    static long shownBy(Build build, String position) {
+        String part = build.partFor(position).map(Part::name).orElse("");
+        List<Long> about = build.about(position);
+        for (int i = about.size() - 1; i >= 0; i--) {
+            long number = about.get(i);
+            if (!build.isCorrected(number)
+                    && build.fact(number) instanceof Measured measured
+                    && measured.part().equals(part)) {
+                return number;
+            }
+        }
+        return build.partFor(position).map(Part::entered).orElse(0L);
+    }
+
+    /** The entries that show the sizes of parts, those of the part to blame first. */
+    static List<Long> evidence(Build build, Position toBlame) {
+        long number = shownBy(build, toBlame.id());
+        return number > 0 ? List.of(number) : List.of();
+    }
+}
