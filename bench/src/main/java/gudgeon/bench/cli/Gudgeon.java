@@ -21,7 +21,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "Exit codes: 0 all clear; 1 something touches, is close or unproven; 2 unusable input.",
             "The maker's manual, local rules and licensed practice come before Gudgeon."
         },
-        subcommands = {FitCommand.class, CompareCommand.class, CheckCommand.class, DemoCommand.class, ServeCommand.class
+        subcommands = {
+            FitCommand.class,
+            CompareCommand.class,
+            CheckCommand.class,
+            DemoCommand.class,
+            ReplayCommand.class,
+            ServeCommand.class
         })
 public final class Gudgeon implements Runnable {
     /** All clear. */
