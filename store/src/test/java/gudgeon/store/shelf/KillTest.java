@@ -1,0 +1,109 @@
+package gudgeon.store.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Found;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A process that writes is killed 200 times, each time somewhere else; no entry that it acknowledged may be lost. */
+class KillTest {
+    private static final int FOLDERS = 10;
+    private static final int KILLS_EACH = 20;
+    private static final int AT_ONCE = 3;
+    private static final int LONGEST_LIFE_MICROS = 40_000;
+
+    @TempDir
+    Path folders;
+
+    @Test
+    void noAcknowledgedEntryIsLost() throws Exception {
+        ExecutorService hands = Executors.newFixedThreadPool(AT_ONCE);
+        List<Callable<Integer>> work = new ArrayList<>();
+        for (int folder = 0; folder < FOLDERS; folder++) {
+            Path here = folders.resolve("shelf-" + folder);
+            Random random = new Random(folder);
+            work.add(() -> killAgainAndAgain(here, random));
+        }
+        int acknowledged = 0;
+        for (Future<Integer> done : hands.invokeAll(work)) {
+            acknowledged += done.get();
+        }
+        hands.shutdown();
+        assertThat(acknowledged).isGreaterThan(FOLDERS * KILLS_EACH);
+    }
+
+    private static int killAgainAndAgain(Path folder, Random random) throws IOException, InterruptedException {
+        String id;
+        try (Shelf shelf = Shelf.open(folder)) {
+            id = shelf.start("Tarn 98", Small.book(), Found.IN_PIECES, "bench");
+        }
+        Set<String> acknowledged = new HashSet<>();
+        for (int kill = 0; kill < KILLS_EACH; kill++) {
+            acknowledged.addAll(writeUntilKilled(folder, id, "k" + kill, random.nextInt(LONGEST_LIFE_MICROS)));
+            prove(folder, id, acknowledged);
+        }
+        return acknowledged.size();
+    }
+
+    /** Kills the writing process some time after its first acknowledgement; gives every key that it acknowledged. */
+    private static List<String> writeUntilKilled(Path folder, String id, String keys, int micros)
+            throws IOException, InterruptedException {
+        Process child = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx64m",
+                        "-Xshare:auto",
+                        "-XX:+UseSerialGC",
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                        Appender.class.getName(),
+                        folder.toString(),
+                        id,
+                        keys)
+                .redirectError(folder.resolve("errors.txt").toFile())
+                .start();
+        List<String> acknowledged = new ArrayList<>();
+        try (BufferedReader lines =
+                new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
+            String first = lines.readLine();
+            assertThat(first).isEqualTo(keys + "-0");
+            acknowledged.add(first);
+            TimeUnit.MICROSECONDS.sleep(micros);
+            assertThat(child.isAlive()).isTrue();
+            child.toHandle().destroyForcibly();
+            // what stands in the pipe was said before the end; a number that breaks off is one that was said earlier
+            lines.lines().filter(line -> line.matches(keys + "-[0-9]+")).forEach(acknowledged::add);
+        }
+        child.waitFor();
+        return acknowledged;
+    }
+
+    private static void prove(Path folder, String id, Set<String> acknowledged) {
+        try (Database database = Database.open(folder.resolve("shelf.db"))) {
+            assertThat(database.integrity()).isEqualTo("ok");
+        }
+        try (Shelf shelf = Shelf.open(folder)) {
+            assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
+            Set<String> kept = new HashSet<>();
+            shelf.build(id).orElseThrow().entries().stream().map(Entry::key).forEach(kept::add);
+            assertThat(kept).containsAll(acknowledged);
+        }
+    }
+}
