@@ -10,12 +10,16 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.BookChanged;
 import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Found;
+import gudgeon.store.backup.Backup;
+import gudgeon.store.backup.Backups;
 import gudgeon.store.journal.EntryJson;
 import gudgeon.store.journal.Reading;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -32,32 +36,68 @@ public final class Shelf implements AutoCloseable {
     private final Database database;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
+    private final Backups backups;
+    private final Optional<String> backupFault;
     /** Builds that were folded, so that a page need not read a journal again. */
     private final Map<String, Build> folded = new ConcurrentHashMap<>();
 
-    private Shelf(FolderLock lock, Database database, Clock clock) {
+    private Shelf(FolderLock lock, Database database, Backups backups) {
         this.lock = lock;
         this.database = database;
-        this.clock = clock;
+        this.clock = backups.clock();
+        this.backups = backups;
+        this.backupFault = backUpIfDue();
     }
 
     /**
-     * Opens the shelf of a data folder, which is made if it is not there.
+     * Opens the shelf of a data folder, which is made if it is not there. At the first opening of a day, and of a week, the database
+     * is copied to the folder's backups.
      *
      * @throws ShelfFault if another process holds the folder, or it can't be used
      */
     public static Shelf open(Path folder) {
-        return open(folder, Clock.systemUTC());
+        return open(folder, Clock.system(ZoneId.systemDefault()));
     }
 
     /** The same by a clock of one's own. */
     public static Shelf open(Path folder, Clock clock) {
         FolderLock lock = FolderLock.on(folder);
         try {
-            return new Shelf(lock, Database.open(folder.resolve("shelf.db")), clock);
+            Backups backups = new Backups(folder.resolve("backups"), clock);
+            return new Shelf(lock, Database.open(folder.resolve("shelf.db")), backups);
         } catch (ShelfFault fault) {
             lock.close();
             throw fault;
+        }
+    }
+
+    /** A backup that fails must not keep anyone from the work; it is told instead. */
+    private Optional<String> backUpIfDue() {
+        try {
+            backups.due(database::copyTo);
+            return Optional.empty();
+        } catch (IOException | ShelfFault fault) {
+            return Optional.of("No backup could be made in " + backups.folder() + ": " + fault.getMessage()
+                    + ". See that the disk has room and can be written.");
+        }
+    }
+
+    /** Why the backup that was due at opening could not be made; empty if all is well. */
+    public Optional<String> backupFault() {
+        return backupFault;
+    }
+
+    /**
+     * Makes a backup now, which is kept until the person removes it.
+     *
+     * @return its file
+     * @throws ShelfFault if it can't be made
+     */
+    public synchronized Path backUp() {
+        try {
+            return backups.file(backups.make(Backup.Kind.ASKED, database::copyTo));
+        } catch (IOException fault) {
+            throw new ShelfFault("The backup could not be made: " + fault + ". See that the disk has room.", fault);
         }
     }
 
