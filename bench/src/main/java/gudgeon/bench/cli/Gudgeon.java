@@ -25,6 +25,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             FitCommand.class,
             CompareCommand.class,
             CheckCommand.class,
+            PlanCommand.class,
+            UndoCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class

@@ -6,6 +6,7 @@ import gudgeon.rebuild.build.Build;
 import java.time.Duration;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
@@ -82,5 +83,17 @@ public record BestOrder(
                         chances.sentence(),
                         "Taking off is taken as half of putting on, and a step whose minutes the book does not say as "
                                 + Burying.MINUTES_NOT_SAID + " min; common practice, no source."));
+    }
+
+    /** What the order is worth, as a sentence. */
+    public String sentence() {
+        String said = String.format(
+                Locale.ROOT,
+                "Weighted with the chance of each fault, %.1f min of work are undone and done again, %.1f min in the book's own order",
+                cost,
+                bookCost);
+        return proven
+                ? said + "; no order does better."
+                : said + String.format(Locale.ROOT, "; no order does better than %.1f min.", bound);
     }
 }

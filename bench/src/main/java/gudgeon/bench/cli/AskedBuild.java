@@ -1,0 +1,89 @@
+package gudgeon.bench.cli;
+
+import gudgeon.rebuild.build.Build;
+import gudgeon.store.journal.JournalFile;
+import gudgeon.store.journal.Reading;
+import gudgeon.store.shelf.Shelf;
+import gudgeon.store.shelf.ShelfFault;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Which build a command is about: one on the shelf, or one that files tell. */
+final class AskedBuild {
+    @Mixin
+    private final DataFolder data = new DataFolder();
+
+    @Option(
+            names = "--book",
+            paramLabel = "BOOK",
+            description = "instead of a build on the shelf: the engine book, a .yaml file")
+    private @Nullable Path book;
+
+    @Option(
+            names = "--journal",
+            paramLabel = "JOURNAL",
+            description = "with --book: its journal, one entry a line; without this, nothing has been done yet")
+    private @Nullable Path journal;
+
+    /** Whether files tell it, so that no build is named. */
+    boolean isFromFiles() {
+        return book != null;
+    }
+
+    /**
+     * The build.
+     *
+     * @param id the one named, if any
+     */
+    Build build(Optional<String> id) {
+        if (book != null) {
+            if (id.isPresent()) {
+                throw new Unusable("Name a build on the shelf, or a book with --book, not both.");
+            }
+            return fromFiles(book);
+        }
+        if (journal != null) {
+            throw new Unusable("A journal alone is not enough; name its engine book with --book.");
+        }
+        return onShelf(id.orElseThrow(
+                () -> new Unusable("Name a build, as gudgeon builds lists them, or an engine book with --book.")));
+    }
+
+    private Build onShelf(String id) {
+        try (Shelf shelf = data.open()) {
+            return shelf.build(id)
+                    .orElseThrow(() -> new Unusable("There is no build '" + id + "' in " + data.path()
+                            + "; gudgeon builds lists those there are."));
+        } catch (ShelfFault fault) {
+            throw new Unusable(String.valueOf(fault.getMessage()));
+        }
+    }
+
+    private Build fromFiles(Path file) {
+        Build untouched = Build.of(Books.usable(file));
+        if (journal == null) {
+            return untouched;
+        }
+        Reading reading = JournalFile.read(text(journal));
+        if (reading instanceof Reading.Refused refused) {
+            throw new Unusable(journal + " can't be used:\n  " + String.join("\n  ", refused.sentences()));
+        }
+        return untouched.after(((Reading.Read) reading).entries());
+    }
+
+    private static String text(Path file) {
+        if (!Files.isRegularFile(file)) {
+            throw new Unusable("There is no file " + file + "; check its name and folder.");
+        }
+        try {
+            return Files.readString(file);
+        } catch (IOException unreadable) {
+            throw new Unusable(file + " can't be read: " + unreadable.getMessage() + ". It has to be text in UTF-8.");
+        }
+    }
+}
