@@ -4,9 +4,9 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.journal.Origin;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -46,13 +46,11 @@ public record Chances(Map<Origin, Double> byOrigin, double notSaid) {
 
     /** The same as a sentence. */
     public String sentence() {
-        List<String> each = Stream.concat(
-                        Stream.of(Origin.values())
-                                .map(origin -> percent(byOrigin.getOrDefault(origin, notSaid)) + " for a part that is "
-                                        + origin.words()),
-                        Stream.of(percent(notSaid) + " where nothing is said"))
-                .toList();
-        return "Assumed chance that a part is wrong: " + Amount.list(each) + "; common practice, no source.";
+        String each = Stream.of(Origin.values())
+                .map(origin -> origin.words() + " " + percent(byOrigin.getOrDefault(origin, notSaid)))
+                .collect(Collectors.joining("; "));
+        return "Assumed chance that a part is wrong: " + each + "; not said " + percent(notSaid)
+                + ". Common practice, no source.";
     }
 
     private static String percent(double chance) {

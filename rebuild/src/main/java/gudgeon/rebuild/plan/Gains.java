@@ -61,8 +61,8 @@ final class Gains {
                         expected,
                         "'" + structure.name(check) + "' before '" + most.get(0).name() + "' saves "
                                 + Amount.of(most.size(), "step") + " undone and done again, about "
-                                + Amount.time(Math.round(minutes(most))) + ", if the " + structure.name(suspect)
-                                + " is wrong."));
+                                + Amount.time(Math.round(minutes(most))) + ", if something is wrong with the "
+                                + structure.name(suspect) + "."));
     }
 
     private static double minutes(List<Step> steps) {

@@ -24,7 +24,7 @@ final class PartsInHand {
         }
         Optional<Part> part = build.partFor(position.id());
         if (part.isEmpty()) {
-            return wants(position, place, "No " + position.name() + " is in hand");
+            return wants(position, place, "Not in hand: " + position.name());
         }
         return part.get().name().isEmpty() ? cameOff(position, place) : tooFew(position, place);
     }
@@ -55,7 +55,7 @@ final class PartsInHand {
                 : wants(
                         position,
                         place,
-                        "Of " + position.name() + " " + count(position) + " are in hand, needed are " + needed);
+                        "Not all in hand: " + position.name() + ", " + count(position) + " of " + needed);
     }
 
     private int count(Position position) {

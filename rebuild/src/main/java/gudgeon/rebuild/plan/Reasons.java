@@ -2,6 +2,7 @@ package gudgeon.rebuild.plan;
 
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Check.How;
+import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
@@ -51,10 +52,22 @@ final class Reasons {
                 .flatMap(id -> structure.check(id).stream())
                 .filter(first -> !build.check(first.id()).lets())
                 .forEach(first -> reasons.add(proof(first)));
+        heldBack(check).forEach(position -> parts.missing(position).ifPresent(reasons::add));
         if (check.late().isEmpty() && (check.how() == How.SEEN || check.how() == How.MEASURED)) {
             reasons.addAll(hidden(check));
         }
         return reasons;
+    }
+
+    /** Suspects that a check proves before they are fitted, in the hand. */
+    private List<Position> heldBack(Check check) {
+        return check.clears().stream()
+                .flatMap(suspect -> structure.position(suspect).stream())
+                .filter(position -> structure
+                        .stepFitting(position.id())
+                        .filter(step -> check.holds().contains(step.id()))
+                        .isPresent())
+                .toList();
     }
 
     private List<Reason> stepsBefore(String id) {

@@ -10,6 +10,7 @@ import static gudgeon.rebuild.plan.SmallBook.together;
 import static gudgeon.rebuild.plan.SmallBook.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
@@ -132,7 +133,7 @@ class PlanTest {
     void halfOfAPairIsNotEnough() {
         Build one = told(inBags(), new Fact.PartEntered("clips", "clips", Origin.ORIGINAL, 1, ""));
         assertThat(sentences(Plan.of(one, EVENING), "fit-piston"))
-                .containsExactly("'Close the crankcase' is not done yet.", "Of circlips 1 are in hand, needed are 2.");
+                .containsExactly("'Close the crankcase' is not done yet.", "Not all in hand: circlips, 1 of 2.");
     }
 
     @Test
@@ -146,7 +147,22 @@ class PlanTest {
     void anEngineInPiecesWaitsForEveryPart() {
         Plan plan = Plan.of(told(book(), inPieces(), done("paint-case")), EVENING);
         assertThat(now(plan)).isEmpty();
-        assertThat(sentences(plan, "lay-case")).containsExactly("No crankcase halves is in hand.");
+        assertThat(sentences(plan, "lay-case")).containsExactly("Not in hand: crankcase halves.");
+    }
+
+    @Test
+    void aCheckOfAPartInTheHandWaitsForThePart() {
+        EngineBook book = book("""
+                book: 1
+                engine: {name: Tarn 98, maker: Merrow & Tull}
+                positions: [{id: piston, name: piston}]
+                steps: [{id: fit-piston, name: Fit the piston, fits: [piston]}]
+                checks: [{id: piston-compared, name: Piston compared, how: seen, clears: [piston], holds: [fit-piston]}]
+                """);
+        Build empty = told(book, inPieces());
+        assertThat(sentences(Plan.of(empty, EVENING), "piston-compared")).containsExactly("Not in hand: piston.");
+        Build came = told(empty, new Fact.PartEntered("new", "piston", Origin.PATTERN, 1, ""));
+        assertThat(now(Plan.of(came, EVENING))).containsExactly("piston-compared");
     }
 
     @Test
