@@ -49,9 +49,10 @@ final class Laying {
         List<Long> about = build.about(position);
         for (int i = about.size() - 1; i >= 0; i--) {
             long number = about.get(i);
-            if (!build.isCorrected(number)
-                    && build.fact(number) instanceof Measured measured
-                    && measured.part().equals(part)) {
+            boolean measured = build.fact(number)
+                    .filter(fact -> fact instanceof Measured of && of.part().equals(part))
+                    .isPresent();
+            if (measured) {
                 return number;
             }
         }

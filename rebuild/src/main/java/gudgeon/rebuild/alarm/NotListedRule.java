@@ -20,8 +20,11 @@ final class NotListedRule implements Rule {
 
     private static boolean isLacking(Build build, String position) {
         Place place = build.place(position);
-        boolean openedAgain =
-                place.destroyed() && (place.fitted() > 0 || build.fact(place.removed()) instanceof Undone);
+        boolean openedAgain = place.destroyed()
+                && (place.fitted() > 0
+                        || build.fact(place.removed())
+                                .filter(Undone.class::isInstance)
+                                .isPresent());
         return openedAgain
                 && place.removed() > place.listed()
                 && place.ordered() + place.arrived() == 0

@@ -18,7 +18,7 @@ final class TwoAnswersRule implements Rule {
         return new Alarm(
                 AlarmKind.TWO_ANSWERS,
                 Severity.STOP,
-                build.fact(clash.later()).about(),
+                build.entry(clash.later()).fact().about(),
                 "Two devices say different things of the same: entry " + clash.earlier() + " and entry " + clash.later()
                         + ".",
                 "The later one was made without knowing the earlier, so only one can be believed.",
@@ -29,6 +29,6 @@ final class TwoAnswersRule implements Rule {
 
     private static String told(Build build, long number) {
         return "Entry " + number + ", from the device '" + build.entry(number).device() + "': "
-                + Telling.of(build.fact(number), build.structure());
+                + Telling.of(build.entry(number).fact(), build.structure());
     }
 }

@@ -33,9 +33,9 @@ final class WentTightRule implements Rule {
     public Stream<Alarm> alarms(Build build) {
         return build
                 .tight()
-                .flatMap(number -> build.fact(number) instanceof WentTight felt
-                        ? Optional.of(alarm(build, felt, number))
-                        : Optional.empty())
+                .flatMap(number -> build.fact(number)
+                        .filter(WentTight.class::isInstance)
+                        .map(felt -> alarm(build, (WentTight) felt, number)))
                 .stream();
     }
 

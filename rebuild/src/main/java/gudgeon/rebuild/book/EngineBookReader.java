@@ -35,12 +35,12 @@ public final class EngineBookReader {
             return refused(faults);
         }
         book.get().geometry().ifPresent(geometry -> new Plausibility(geometry, faults).check());
-        if (!faults.grave()) {
-            new StructureFaults(book.get().structure(), faults).check();
-        }
+        StructureFaults structure = new StructureFaults(book.get().structure(), faults);
+        structure.tellFaults(book.get().geometry());
         if (faults.grave()) {
             return refused(faults);
         }
+        structure.tellDoubts();
         book.get().geometry().ifPresent(geometry -> new Missing(geometry, faults).tell());
         return new BookReading.Read(book.get(), faults.inOrder());
     }

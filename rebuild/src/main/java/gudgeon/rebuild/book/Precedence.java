@@ -62,7 +62,7 @@ public final class Precedence {
         }
     }
 
-    /** A check may prove a part before it is fitted, by holding the very step that fits it or what is built into it. */
+    /** A check may prove a part before it is fitted, by holding the very step that fits it. */
     private static boolean heldBack(Structure structure, Check check, String suspect) {
         return structure
                 .stepFitting(suspect)

@@ -1,7 +1,9 @@
 package gudgeon.rebuild.book;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -15,25 +17,28 @@ final class StructureFaults {
         this.faults = faults;
     }
 
-    void check() {
+    /** Tells what can't be right, whatever else is wrong with the book. */
+    void tellFaults(Optional<Geometry> figures) {
         structure.precedence().shortestCycle().ifPresent(this::cycle);
         fittedTwice();
-        structure.positions().forEach(this::position);
-        structure.steps().forEach(this::step);
+        for (Position position : structure.positions()) {
+            spaces(position);
+            sizes(position, figures);
+        }
+    }
+
+    /** Tells what was most likely forgotten; of a book with faults it would tell what is only misspelt. */
+    void tellDoubts() {
+        structure.positions().forEach(this::unfitted);
+        structure.steps().forEach(this::alone);
         structure.precedence().buried().forEach(this::buried);
-        structure.checks().forEach(this::proof);
+        structure.checks().forEach(this::clearsNothing);
         Set<String> tightened = structure.steps().stream()
                 .flatMap(step -> step.tightens().stream())
                 .collect(Collectors.toSet());
-        for (Joint joint : structure.joints()) {
-            if (!tightened.contains(joint.id())) {
-                faults.doubt(
-                        joint.where(),
-                        "joints." + joint.id(),
-                        "No step tightens the joint '" + joint.id() + "'.",
-                        "Add it to 'tightens' of the step that closes it.");
-            }
-        }
+        structure.joints().stream()
+                .filter(joint -> !tightened.contains(joint.id()))
+                .forEach(this::untightened);
     }
 
     private void cycle(List<String> cycle) {
@@ -72,14 +77,7 @@ final class StructureFaults {
         }
     }
 
-    private void position(Position position) {
-        if (structure.stepFitting(position.id()).isEmpty()) {
-            faults.doubt(
-                    position.where(),
-                    "positions." + position.id(),
-                    "No step fits the position '" + position.id() + "', so it could be forgotten.",
-                    "Add it to 'fits' of a step.");
-        }
+    private void spaces(Position position) {
         if (position.spaces().size() > 2) {
             faults.fault(
                     position.where(),
@@ -90,7 +88,36 @@ final class StructureFaults {
         }
     }
 
-    private void step(Step step) {
+    /** Which figures are of the position's part must be said in the words by which they are looked up. */
+    private void sizes(Position position, Optional<Geometry> figures) {
+        String sizes = position.sizes();
+        List<String> known = new ArrayList<>(List.of("pistons", "gaskets", "base-gasket"));
+        figures.ifPresent(geometry -> geometry.valves().forEach(valve -> known.add("valves." + valve.id())));
+        boolean ofValve = figures.isEmpty() && sizes.matches("valves\\..+");
+        if (!sizes.isEmpty() && !known.contains(sizes) && !ofValve) {
+            faults.fault(
+                    position.where(),
+                    "positions." + position.id() + ".sizes",
+                    "No figures of the book are called '" + Words.shortened(sizes) + "'.",
+                    Words.nearest(sizes, known)
+                                    .map(near -> "Did you mean '" + near + "'? ")
+                                    .orElse("")
+                            + "Write pistons, gaskets, base-gasket, or valves and a valve's id, such as"
+                            + " valves.exhaust.");
+        }
+    }
+
+    private void unfitted(Position position) {
+        if (structure.stepFitting(position.id()).isEmpty()) {
+            faults.doubt(
+                    position.where(),
+                    "positions." + position.id(),
+                    "No step fits the position '" + position.id() + "', so it could be forgotten.",
+                    "Add it to 'fits' of a step.");
+        }
+    }
+
+    private void alone(Step step) {
         Precedence precedence = structure.precedence();
         boolean alone = precedence.before(step.id()).isEmpty()
                 && precedence.after(step.id()).isEmpty();
@@ -103,7 +130,7 @@ final class StructureFaults {
         }
     }
 
-    private void proof(Check check) {
+    private void clearsNothing(Check check) {
         if (check.clears().isEmpty()) {
             faults.doubt(
                     check.where(),
@@ -121,5 +148,13 @@ final class StructureFaults {
                 "The check '" + check + "' can never be done before its suspects are covered: "
                         + path.stream().map(id -> "'" + id + "'").collect(Collectors.joining(" comes before ")) + ".",
                 "Do it with less in place, or say at 'late' why it has to be so.");
+    }
+
+    private void untightened(Joint joint) {
+        faults.doubt(
+                joint.where(),
+                "joints." + joint.id(),
+                "No step tightens the joint '" + joint.id() + "'.",
+                "Add it to 'tightens' of the step that closes it.");
     }
 }

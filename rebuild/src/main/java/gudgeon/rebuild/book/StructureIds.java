@@ -42,6 +42,10 @@ final class StructureIds {
     /** The id of a block, told if another block has it already. */
     String own(Fields fields, Kind kind) {
         String id = fields.id();
+        if (fields.text("id").isEmpty()) {
+            // told as missing; several such are not one thing
+            return id;
+        }
         Owner before = owners.putIfAbsent(id, new Owner(kind, fields.where("id")));
         // two of one kind are told where the list is read
         if (before != null && before.kind() != kind) {
@@ -93,6 +97,9 @@ final class StructureIds {
                                 + " is wanted.",
                 Words.nearest(id, known)
                         .map(near -> "Did you mean '" + near + "'?")
-                        .orElse("Add it to the book, or take it out here."));
+                        .orElse(
+                                owner == null
+                                        ? "Add it to the book, or take it out here."
+                                        : "Write the id of one here."));
     }
 }

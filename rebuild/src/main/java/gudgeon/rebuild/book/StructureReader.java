@@ -106,7 +106,7 @@ final class StructureReader {
                 ids.named(disturbs, fields.at("disturbed-by"), StructureIds.Kind.POSITION, StructureIds.Kind.STEP),
                 blasting,
                 named(fields, "holds", StructureIds.Kind.STEP),
-                fields.has("expect") ? expect(fields.block("expect", "")) : Optional.empty(),
+                fields.has("expect") ? wanted(fields.block("expect", "")) : Optional.empty(),
                 fields.text("late"),
                 fields.texts("tools"),
                 fields.whole("minutes").orElse(0),
@@ -130,6 +130,18 @@ final class StructureReader {
 
     private List<String> named(Fields fields, String key, StructureIds.Kind... kinds) {
         return ids.named(fields.references(key), fields.at(key), kinds);
+    }
+
+    /** The span of a block that is there to state one. */
+    private Optional<Expect> wanted(Fields fields) {
+        if (!fields.has("at-least") && !fields.has("at-most")) {
+            faults.fault(
+                    fields.where(),
+                    fields.at("at-least"),
+                    "The span states neither 'at-least' nor 'at-most'.",
+                    "Write one of them or both, or leave 'expect' out where only the maker knows.");
+        }
+        return expect(fields);
     }
 
     /** The span that the keys at-least and at-most state, if either is there. */

@@ -8,14 +8,11 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Origin;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.pcollections.TreePVector;
 
 /**
@@ -48,32 +45,18 @@ public final class Build {
      * {@link #unknown}.
      */
     public Build after(Collection<Entry> entries) {
-        Set<String> corrected = new HashSet<>();
-        for (Entry entry : entries) {
-            if (entry.fact() instanceof Fact.Corrected correction
-                    && state.keys().contains(correction.entry())) {
-                return refolded(entries);
-            }
-            if (entry.fact() instanceof Fact.Corrected correction) {
-                corrected.add(correction.entry());
-            }
-        }
-        Fold fold = new Fold(book.structure(), disturbances, state, corrected);
-        entries.forEach(fold::take);
-        return new Build(book, disturbances, fold.state());
+        boolean corrects = entries.stream().anyMatch(entry -> entry.fact() instanceof Fact.Corrected);
+        return corrects ? refolded(state.entries().plusAll(entries)) : folded(state, entries, Map.of());
     }
 
     /** What was corrected after it had its effect must be told again from the beginning. */
-    private Build refolded(Collection<Entry> more) {
-        List<Entry> all = new ArrayList<>(state.entries());
-        all.addAll(more);
-        Set<String> corrected = new HashSet<>();
-        all.stream()
-                .map(Entry::fact)
-                .filter(Fact.Corrected.class::isInstance)
-                .forEach(fact -> corrected.add(fact.about()));
-        Fold fold = new Fold(book.structure(), disturbances, State.NOTHING_YET, corrected);
-        all.forEach(fold::take);
+    private Build refolded(List<Entry> all) {
+        return folded(State.NOTHING_YET, all, Corrections.of(all));
+    }
+
+    private Build folded(State from, Collection<Entry> entries, Map<String, Optional<Fact>> corrections) {
+        Fold fold = new Fold(book.structure(), disturbances, from, corrections);
+        entries.forEach(fold::take);
         return new Build(book, disturbances, fold.state());
     }
 
@@ -102,18 +85,18 @@ public final class Build {
         return state.entries().get(Math.toIntExact(number - 1));
     }
 
-    /** The fact that the entry of that number stands for: what is true instead, where it is a correction that says so. */
-    public Fact fact(long number) {
-        Fact fact = entry(number).fact();
-        return fact instanceof Fact.Corrected correction ? correction.instead().orElse(fact) : fact;
-    }
-
     /** Whether that entry was corrected, so that it no longer counts. */
     public boolean isCorrected(long number) {
-        return state.corrected().contains(entry(number).key());
+        return state.corrected().containsKey(entry(number).key());
     }
 
-    /** Numbers of entries that name what the book does not have. */
+    /** What that entry comes to: its fact, or what is true in its place if it was corrected; empty if nothing is. */
+    public Optional<Fact> fact(long number) {
+        Entry entry = entry(number);
+        return state.corrected().getOrDefault(entry.key(), Optional.of(entry.fact()));
+    }
+
+    /** Numbers of entries that name what neither the book nor the journal before them has, so that they change nothing. */
     public List<Long> unknown() {
         return state.unknown();
     }

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.pcollections.PMap;
 import org.pcollections.PSet;
@@ -33,11 +32,11 @@ final class Fold {
 
     private final Structure structure;
     private final Disturbances disturbances;
-    private final Set<String> struck;
+    private final Map<String, Optional<Fact>> corrections;
 
     private PVector<Entry> entries;
     private PSet<String> keys;
-    private PSet<String> corrected;
+    private PMap<String, Optional<Fact>> corrected;
     private PVector<Long> unknown;
     private PVector<Clash> clashes;
     private Optional<Started> started;
@@ -52,10 +51,15 @@ final class Fold {
     private long minutes;
     private PMap<String, PVector<Long>> about;
 
-    Fold(Structure structure, Disturbances disturbances, State from, Set<String> struck) {
+    /**
+     * Goes on from a state.
+     *
+     * @param corrections what is true in place of each corrected entry that is still to be taken
+     */
+    Fold(Structure structure, Disturbances disturbances, State from, Map<String, Optional<Fact>> corrections) {
         this.structure = structure;
         this.disturbances = disturbances;
-        this.struck = struck;
+        this.corrections = corrections;
         entries = from.entries();
         keys = from.keys();
         corrected = from.corrected();
@@ -80,41 +84,36 @@ final class Fold {
                 chances, minutes, about);
     }
 
-    /** Takes an entry; one with a key that is there already is the same one sent again, and changes nothing. */
+    /**
+     * Takes an entry; one with a key that is there already is the same one sent again, and changes nothing. What a correction says
+     * takes the place of the entry it corrects: a slip in the strip-down record, put right months later, takes nothing off again.
+     */
     void take(Entry entry) {
         if (keys.contains(entry.key())) {
             return;
         }
         long number = entries.size() + 1L;
-        boolean counts = !struck.contains(entry.key()) && !corrected.contains(entry.key());
-        if (counts) {
+        mention(entry.fact().about(), number);
+        Optional<Fact> instead = corrections.get(entry.key());
+        if (instead == null) {
             clash(entry, number);
+            change(entry.fact(), number, entry.at());
         } else {
-            corrected = corrected.plus(entry.key());
+            corrected = corrected.plus(entry.key(), instead);
+            instead.ifPresent(fact -> {
+                mention(fact.about(), number);
+                change(fact, number, entry.at());
+            });
         }
         entries = entries.plus(entry);
         keys = keys.plus(entry.key());
-        mention(entry.fact().about(), number);
-        if (!counts) {
-            return;
-        }
-        Fact fact = entry.fact();
-        if (fact instanceof Fact.Corrected correction) {
-            corrected = corrected.plus(correction.entry());
-            correction.instead().ifPresent(instead -> {
-                mention(instead.about(), number);
-                change(instead, number, entry.at());
-            });
-        } else {
-            change(fact, number, entry.at());
-        }
     }
 
     private void clash(Entry later, long number) {
         long first = Math.max(later.seen() + 1, number - LOOK_BACK);
         for (long earlier = number - 1; earlier >= first; earlier--) {
             Entry before = entries.get(Math.toIntExact(earlier - 1));
-            if (!corrected.contains(before.key()) && Contradiction.between(before, earlier, later)) {
+            if (!corrected.containsKey(before.key()) && Contradiction.between(before, earlier, later)) {
                 clashes = clashes.plus(new Clash(earlier, number));
                 return;
             }
@@ -122,40 +121,20 @@ final class Fold {
     }
 
     private void mention(String id, long number) {
-        if (!id.isEmpty()) {
-            about = about.plus(id, about.getOrDefault(id, TreePVector.empty()).plus(number));
+        PVector<Long> before = about.getOrDefault(id, TreePVector.empty());
+        boolean again = !before.isEmpty() && before.get(before.size() - 1) == number;
+        if (!id.isEmpty() && !again) {
+            about = about.plus(id, before.plus(number));
         }
     }
 
     private void change(Fact fact, long number, Instant at) {
-        if (!known(fact)) {
+        boolean ofNothing = fact instanceof Fact.Corrected correction && !keys.contains(correction.entry());
+        if (ofNothing || !Known.in(structure, fact)) {
             unknown = unknown.plus(number);
         } else if (!ofStep(fact, number, at) && !ofCheck(fact, number) && !ofPart(fact, number)) {
             ofBuild(fact, number);
         }
-    }
-
-    private boolean known(Fact fact) {
-        String id = fact.about();
-        if (fact instanceof Fact.StepBegun
-                || fact instanceof Fact.StepDone
-                || fact instanceof Fact.StepStopped
-                || fact instanceof Fact.Undone) {
-            return structure.step(id).isPresent();
-        }
-        if (fact instanceof Fact.CheckPassed || fact instanceof Fact.CheckFailed || fact instanceof Fact.CheckWaived) {
-            return structure.check(id).isPresent();
-        }
-        boolean ofPosition = fact instanceof Fact.TakenOff
-                || fact instanceof Fact.PartEntered
-                || fact instanceof Fact.Measured
-                || fact instanceof Fact.Compared
-                || fact instanceof Fact.Cleaned
-                || fact instanceof Fact.Disposed
-                || fact instanceof Fact.Fitted
-                || fact instanceof Fact.Ordered
-                || fact instanceof Fact.Arrived;
-        return !ofPosition || structure.position(id).isPresent();
     }
 
     private StepState step(String id) {
@@ -185,7 +164,8 @@ final class Fold {
                     new StepState(status, before.begun(), 0, Optional.empty(), before.unproven(), stopped.why()));
         } else if (fact instanceof Fact.Undone undone) {
             undo(undone.step(), number, undone.why());
-            undone.toBuy()
+            undone.toBuy().stream()
+                    .filter(position -> structure.position(position).isPresent())
                     .forEach(position ->
                             places = places.plus(position, place(position).listed(number, 0)));
         } else {
@@ -210,6 +190,7 @@ final class Fold {
         steps = steps.plus(
                 fact.step(),
                 new StepState(StepState.Status.DONE, before.begun(), number, Optional.of(at), before.unproven(), ""));
+        faults = faults.minus(fact.step());
         disturbances.byDoing(fact.step()).forEach(check -> makeVoid(check, number));
     }
 
@@ -234,7 +215,7 @@ final class Fold {
         boolean singleUse =
                 structure.position(position).map(Position::singleUse).orElse(false);
         if (singleUse && before.fitted() > 0 && !before.part().isEmpty()) {
-            replacePart(position, before.part(), part -> part.asSpent(true));
+            replacePart(position, before.part(), part -> part.spentBy(before.count()));
         }
         places = places.plus(position, before.out(number, singleUse));
         faults = faults.minus(position);
@@ -372,6 +353,10 @@ final class Fold {
                 before.isFilled() && !(before.fitted() > 0 && before.part().equals(fact.part()));
         if (another) {
             takeOut(fact.position(), number);
+        }
+        if (before.status() == Place.Status.OUT) {
+            // what was wrong with the part on the bench was put right, or another part goes in
+            faults = faults.minus(fact.position());
         }
         int wanted = structure.position(fact.position()).map(Position::quantity).orElse(1);
         Place now = place(fact.position()).filled(fact.part(), fact.count(), wanted, fact.way(), number);

@@ -13,13 +13,13 @@ import java.util.Optional;
  * @param name its name in the build; empty for the one that came off the engine
  * @param position what it is for
  * @param origin where it comes from; empty for the one that came off, and where nobody said
- * @param count how many
+ * @param count how many are left of it
  * @param remark what was said of it
  * @param entered number of the entry that it came with, 0 for the one that came off
  * @param sizes what was measured on it, as written, by the key that the book's figures have
  * @param compared what was compared with the old part and the book
  * @param differing what of it did not agree when it was compared last
- * @param spent whether it is not to be used any more: decided so, or taken out again although it can be used only once
+ * @param spent whether it is not to be used any more: decided so, or all of it taken out again although it can be used only once
  */
 public record Part(
         String name,
@@ -79,5 +79,11 @@ public record Part(
 
     Part asSpent(boolean isSpent) {
         return new Part(name, position, origin, count, remark, entered, sizes, compared, differing, isSpent);
+    }
+
+    /** Some of it was fitted and taken out again although it can be used only once; what is left can still be used. */
+    Part spentBy(int used) {
+        int left = Math.max(0, count - used);
+        return new Part(name, position, origin, left, remark, entered, sizes, compared, differing, left == 0);
     }
 }

@@ -100,8 +100,8 @@ public record Place(
     }
 
     Place filled(String with, int more, int wanted, Way round, long by) {
-        boolean adds = status == Status.PARTLY_IN && part.equals(with);
-        int all = adds ? count + more : more;
+        boolean adds = status != Status.OUT && fitted > 0 && part.equals(with);
+        int all = adds ? Math.min(wanted, count + more) : more;
         return new Place(
                 all >= wanted ? Status.IN : Status.PARTLY_IN,
                 all,

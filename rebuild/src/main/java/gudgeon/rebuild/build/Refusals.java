@@ -4,9 +4,11 @@ import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Cover;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -18,6 +20,8 @@ public final class Refusals {
     private final Build build;
     private final Structure structure;
     private final List<String> sentences = new ArrayList<>();
+    /** What is being corrected, while that is looked at. */
+    private Optional<Fact> corrected = Optional.empty();
 
     private Refusals(Build build) {
         this.build = build;
@@ -49,7 +53,7 @@ public final class Refusals {
             check(waived.check());
             said(waived.why(), "why work goes on without the check; the next owner will read it");
         } else if (fact instanceof Fact.FaultFound found) {
-            if (structure.name(found.at()).equals(found.at())) {
+            if (!Known.in(structure, found)) {
                 unknown("position, step or check", found.at());
             }
             said(found.what(), "what is wrong");
@@ -129,10 +133,12 @@ public final class Refusals {
     private void undone(Fact.Undone undone) {
         step(undone.step());
         StepState state = build.step(undone.step());
-        if (!state.stands() && state.status() != StepState.Status.BEGUN) {
+        List<String> fits = structure.step(undone.step()).map(Step::fits).orElse(List.of());
+        boolean allOff =
+                fits.stream().allMatch(position -> build.place(position).status() == Place.Status.OUT);
+        if (state.status() == StepState.Status.OPEN && allOff) {
             sentences.add("The step '" + structure.name(undone.step()) + "' is not done, so it can't be undone.");
         }
-        List<String> fits = structure.step(undone.step()).map(Step::fits).orElse(List.of());
         Cover.of(
                         structure,
                         fits,
@@ -145,10 +151,20 @@ public final class Refusals {
         position(part.position());
         count(part.count());
         said(part.part(), "a name for the part, such as 'pattern piston 1'");
-        if (build.part(part.position(), part.part()).isPresent() && !part.part().isEmpty()) {
+        if (build.part(part.position(), part.part()).isPresent() && !part.part().isEmpty() && !putsRight(part)) {
             sentences.add("A part '" + part.part() + "' is entered already for '" + structure.name(part.position())
                     + "'. Give this one another name.");
         }
+    }
+
+    /** Whether it is the entry of that very part that is being corrected. */
+    private boolean putsRight(Fact.PartEntered part) {
+        return corrected
+                .filter(Fact.PartEntered.class::isInstance)
+                .map(Fact.PartEntered.class::cast)
+                .filter(before ->
+                        before.part().equals(part.part()) && before.position().equals(part.position()))
+                .isPresent();
     }
 
     private void tight(Fact.WentTight tight) {
@@ -167,7 +183,11 @@ public final class Refusals {
 
     private void corrected(Fact.Corrected correction) {
         said(correction.why(), "why the entry is wrong");
-        if (build.entries().stream().noneMatch(entry -> entry.key().equals(correction.entry()))) {
+        corrected = build.entries().stream()
+                .filter(entry -> entry.key().equals(correction.entry()))
+                .map(Entry::fact)
+                .findFirst();
+        if (corrected.isEmpty()) {
             sentences.add("There is no such entry in this journal. Choose it from the journal's page.");
         }
         correction.instead().ifPresent(this::look);

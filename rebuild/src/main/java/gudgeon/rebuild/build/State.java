@@ -1,6 +1,7 @@
 package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Origin;
@@ -17,7 +18,7 @@ import org.pcollections.TreePVector;
 record State(
         PVector<Entry> entries,
         PSet<String> keys,
-        PSet<String> corrected,
+        PMap<String, Optional<Fact>> corrected,
         PVector<Long> unknown,
         PVector<Clash> clashes,
         Optional<Started> started,
@@ -34,7 +35,7 @@ record State(
     static final State NOTHING_YET = new State(
             TreePVector.empty(),
             HashTreePSet.empty(),
-            HashTreePSet.empty(),
+            HashTreePMap.empty(),
             TreePVector.empty(),
             TreePVector.empty(),
             Optional.empty(),

@@ -307,7 +307,8 @@ public sealed interface Fact {
     }
 
     /**
-     * An entry was wrong. It stays in the journal and no longer counts.
+     * An entry was wrong. It stays in the journal and no longer counts; what is true instead takes its place, at its time. A
+     * correction that was wrong is corrected like any other entry.
      *
      * @param entry key of the entry
      * @param instead what is true instead, if anything

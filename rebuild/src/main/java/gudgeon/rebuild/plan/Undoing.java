@@ -129,9 +129,7 @@ final class Undoing {
     private String price(Position position) {
         List<Long> about = build.about(position.id());
         for (int i = about.size() - 1; i >= 0; i--) {
-            Optional<String> price = Optional.of(about.get(i))
-                    .filter(number -> !build.isCorrected(number))
-                    .map(number -> build.entry(number).fact())
+            Optional<String> price = build.fact(about.get(i))
                     .filter(Fact.Ordered.class::isInstance)
                     .map(fact -> ((Fact.Ordered) fact).price())
                     .filter(text -> !text.isBlank());
