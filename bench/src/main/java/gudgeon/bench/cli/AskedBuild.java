@@ -1,12 +1,8 @@
 package gudgeon.bench.cli;
 
 import gudgeon.rebuild.build.Build;
-import gudgeon.store.journal.JournalFile;
-import gudgeon.store.journal.Reading;
 import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.ShelfFault;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -66,24 +62,6 @@ final class AskedBuild {
 
     private Build fromFiles(Path file) {
         Build untouched = Build.of(Books.usable(file));
-        if (journal == null) {
-            return untouched;
-        }
-        Reading reading = JournalFile.read(text(journal));
-        if (reading instanceof Reading.Refused refused) {
-            throw new Unusable(journal + " can't be used:\n  " + String.join("\n  ", refused.sentences()));
-        }
-        return untouched.after(((Reading.Read) reading).entries());
-    }
-
-    private static String text(Path file) {
-        if (!Files.isRegularFile(file)) {
-            throw new Unusable("There is no file " + file + "; check its name and folder.");
-        }
-        try {
-            return Files.readString(file);
-        } catch (IOException unreadable) {
-            throw new Unusable(file + " can't be read: " + unreadable.getMessage() + ". It has to be text in UTF-8.");
-        }
+        return journal == null ? untouched : untouched.after(Journals.entries(journal));
     }
 }
