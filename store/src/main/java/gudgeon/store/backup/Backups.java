@@ -1,12 +1,10 @@
 package gudgeon.store.backup;
 
 import gudgeon.store.backup.Backup.Kind;
+import gudgeon.store.disk.WholeFile;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -78,20 +76,8 @@ public record Backups(Path folder, Clock clock) {
     /** Makes a backup now. Either it is whole and on disk, or it is not there. */
     public Backup make(Kind kind, Consumer<Path> copying) throws IOException {
         Backup backup = new Backup(kind, clock.instant().truncatedTo(ChronoUnit.SECONDS));
-        Files.createDirectories(folder);
-        Path partial = folder.resolve(backup.name() + ".partial");
-        Files.deleteIfExists(partial);
-        copying.accept(partial);
-        force(partial);
-        Files.move(partial, file(backup), StandardCopyOption.ATOMIC_MOVE);
+        WholeFile.write(file(backup), copying::accept);
         return backup;
-    }
-
-    /** Has a file's content on disk before its name is. */
-    private static void force(Path file) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
-            channel.force(true);
-        }
     }
 
     private void keep(Kind kind, int many) throws IOException {
