@@ -14,24 +14,13 @@ final class OutOfTurnRule implements Rule {
     public Stream<Alarm> alarms(Build build) {
         return build.structure().checks().stream()
                 .filter(check -> isAnswered(build.check(check.id())))
-                .flatMap(check -> check.after().stream()
-                        .filter(first -> !stood(build.check(first), build.check(check.id())))
+                .flatMap(check -> build.check(check.id()).outOfTurn().stream()
                         .flatMap(first -> build.structure().check(first).stream())
                         .map(first -> alarm(build, check, first)));
     }
 
     private static boolean isAnswered(CheckState state) {
         return state.status() == Status.PASSED || state.status() == Status.FAILED;
-    }
-
-    /** Whether a check stood as passed when another was done. */
-    private static boolean stood(CheckState first, CheckState then) {
-        boolean before = first.at() < then.at();
-        return switch (first.status()) {
-            case PASSED -> before;
-            case VOID -> before && first.voidedBy().orElse(0) > then.at();
-            case OPEN, FAILED, WAIVED -> false;
-        };
     }
 
     private static Alarm alarm(Build build, Check check, Check first) {

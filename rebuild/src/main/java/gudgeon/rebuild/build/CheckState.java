@@ -1,5 +1,6 @@
 package gudgeon.rebuild.build;
 
+import java.util.List;
 import java.util.OptionalLong;
 
 /**
@@ -9,10 +10,16 @@ import java.util.OptionalLong;
  * @param at number of the entry that says so, 0 if none does
  * @param reading what was read, may be empty
  * @param remark what was seen, or why it was waived; may be empty
+ * @param outOfTurn checks that must come before it and that did not stand as passed when it was done
  * @param voidedBy number of the entry that disturbed what a pass relied on
  */
-public record CheckState(Status status, long at, String reading, String remark, OptionalLong voidedBy) {
-    static final CheckState OPEN = new CheckState(Status.OPEN, 0, "", "", OptionalLong.empty());
+public record CheckState(
+        Status status, long at, String reading, String remark, List<String> outOfTurn, OptionalLong voidedBy) {
+    static final CheckState OPEN = new CheckState(Status.OPEN, 0, "", "", List.of(), OptionalLong.empty());
+
+    public CheckState {
+        outOfTurn = List.copyOf(outOfTurn);
+    }
 
     /** Where a check stands. */
     public enum Status {
@@ -41,6 +48,8 @@ public record CheckState(Status status, long at, String reading, String remark, 
     }
 
     CheckState voided(long by) {
-        return status == Status.PASSED ? new CheckState(Status.VOID, at, reading, remark, OptionalLong.of(by)) : this;
+        return status == Status.PASSED
+                ? new CheckState(Status.VOID, at, reading, remark, outOfTurn, OptionalLong.of(by))
+                : this;
     }
 }

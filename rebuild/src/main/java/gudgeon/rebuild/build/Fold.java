@@ -245,7 +245,10 @@ final class Fold {
     }
 
     private void set(String check, CheckState.Status status, long at, String reading, String remark) {
-        checks = checks.plus(check, new CheckState(status, at, reading, remark, OptionalLong.empty()));
+        List<String> outOfTurn = structure.check(check).map(Check::after).orElse(List.of()).stream()
+                .filter(first -> checks.getOrDefault(first, CheckState.OPEN).status() != CheckState.Status.PASSED)
+                .toList();
+        checks = checks.plus(check, new CheckState(status, at, reading, remark, outOfTurn, OptionalLong.empty()));
     }
 
     private boolean ofPart(Fact fact, long number) {

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.bench.drill;
+
+import org.jspecify.annotations.NullMarked;
