@@ -219,7 +219,8 @@ class BuildTest {
                 new Fact.CheckPassed("turns", "free", "smooth"),
                 new Fact.CheckFailed("gears-by-hand", "", "second jams"));
         assertThat(build.check("turns"))
-                .isEqualTo(new CheckState(CheckState.Status.PASSED, 2, "free", "smooth", OptionalLong.empty()));
+                .isEqualTo(
+                        new CheckState(CheckState.Status.PASSED, 2, "free", "smooth", List.of(), OptionalLong.empty()));
         assertThat(build.check("gears-by-hand").status()).isEqualTo(CheckState.Status.FAILED);
         assertThat(build.check("gears-by-hand").lets()).isFalse();
     }
