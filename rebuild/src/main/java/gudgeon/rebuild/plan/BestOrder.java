@@ -44,7 +44,7 @@ public record BestOrder(
     /**
      * The best order found for an engine book of which no part is known.
      *
-     * @param limit how long to search; the same order comes out every time unless the time runs out
+     * @param limit after which the search ends; the same order comes out every time unless the time runs out
      */
     public static BestOrder of(EngineBook book, Chances chances, Duration limit) {
         Set<String> all = new LinkedHashSet<>(book.structure().precedence().order());
@@ -54,7 +54,7 @@ public record BestOrder(
     /**
      * The best order found for what is left of a build, with the parts that it has.
      *
-     * @param limit how long to search; the same order comes out every time unless the time runs out
+     * @param limit after which the search ends; the same order comes out every time unless the time runs out
      */
     public static BestOrder of(Build build, Duration limit) {
         Chances chances = Chances.of(build);
@@ -64,10 +64,13 @@ public record BestOrder(
 
     private static BestOrder of(
             Structure structure, Set<String> left, ToDoubleFunction<String> chanceOf, Chances chances, Duration limit) {
+        long begun = System.nanoTime();
         Burying burying = new Burying(structure, chanceOf);
         Orders orders = new Orders(structure, left, burying);
         CheckRace race = orders.race();
-        RaceOrder best = RaceOrder.of(race, limit);
+        // what comes after the search takes about as long as what came before
+        long deadline = 2 * begun + limit.toNanos() - System.nanoTime();
+        RaceOrder best = RaceOrder.of(race, deadline);
         List<String> order = orders.with(best.order());
         List<String> booked = orders.ofBook();
         double cost = burying.cost(order);

@@ -93,44 +93,6 @@ final class CheckRace {
         return steps;
     }
 
-    /**
-     * What no order of some checks can cost less than, above what is forced: of each two that are free, one comes first and costs the
-     * other its share of the steps it calls for. A step that several of them call for is shared out among them, since it is paid once.
-     */
-    double bound(List<Integer> checks, BitSet done) {
-        int n = checks.size();
-        double[][] share = new double[n][n];
-        double bound = 0;
-        for (int j = 0; j < n; j++) {
-            for (Stake stake : stakes(checks.get(j))) {
-                if (done.get(stake.step())) {
-                    bound += stake.cost();
-                } else {
-                    shareOut(checks, j, stake, share);
-                }
-            }
-        }
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                boolean iFirst = first(checks.get(j)).get(checks.get(i));
-                boolean jFirst = first(checks.get(i)).get(checks.get(j));
-                bound += iFirst ? share[i][j] : jFirst ? share[j][i] : Math.min(share[i][j], share[j][i]);
-            }
-        }
-        return bound;
-    }
-
-    private void shareOut(List<Integer> checks, int j, Stake stake, double[][] share) {
-        List<Integer> callers = new ArrayList<>();
-        for (int i = 0; i < checks.size(); i++) {
-            boolean after = first(checks.get(i)).get(checks.get(j));
-            if (i != j && !after && calls(checks.get(i)).get(stake.step())) {
-                callers.add(i);
-            }
-        }
-        callers.forEach(i -> share[i][j] += stake.cost() / callers.size());
-    }
-
     /** Checks that want to come before others, so that these don't cost them, or must: the first index wants to be first. */
     List<BitSet> wantedFirst() {
         List<BitSet> wanted = new ArrayList<>();

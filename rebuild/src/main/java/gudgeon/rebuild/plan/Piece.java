@@ -25,7 +25,8 @@ final class Piece {
     private final CheckRace race;
     private final List<Integer> checks;
     private final BitSet done;
-    private final double saveable;
+    private final double known;
+    private final double bound;
     private final Model model = new Model();
     private final List<BoolVar> paid = new ArrayList<>();
     private final List<Double> prices = new ArrayList<>();
@@ -39,7 +40,8 @@ final class Piece {
         this.race = race;
         this.checks = checks;
         this.done = done;
-        this.saveable = race.cost(checks, done) - race.bound(checks, done);
+        this.known = race.cost(checks, done);
+        this.bound = new RaceBound(race, checks, done).quick();
     }
 
     /** Whether {@link #best} found that no order costs less. */
@@ -53,7 +55,7 @@ final class Piece {
      * @param deadline by the system's nanosecond clock
      */
     List<Integer> best(long deadline) {
-        proven = saveable <= NOTHING;
+        proven = known <= bound + NOTHING;
         long left = TimeUnit.NANOSECONDS.toMillis(deadline - System.nanoTime());
         if (proven || left <= 0) {
             return checks;
@@ -133,26 +135,18 @@ final class Piece {
         return any;
     }
 
-    /** The cost, between the bound and less than what is known. */
+    /** The cost, between the bound and what is known, without what was done before the first check. */
     private IntVar cost() {
-        double all = prices.stream().mapToDouble(price -> price).sum();
-        double scale = MOST / all;
+        double fixed = checks.stream()
+                .flatMap(check -> race.stakes(check).stream())
+                .filter(stake -> done.get(stake.step()))
+                .mapToDouble(CheckRace.Stake::cost)
+                .sum();
+        double scale = MOST / prices.stream().mapToDouble(price -> price).sum();
         int[] rounded = prices.stream().mapToInt(price -> (int) (price * scale)).toArray();
-        double fixed = race.cost(checks, done) - openCost();
-        double bound = (race.bound(checks, done) - fixed) * scale;
-        IntVar cost = model.intVar(
-                "cost", (int) Math.max(0, bound - rounded.length), (int) Math.ceil(openCost() * scale), true);
+        int least = (int) Math.max(0, (bound - fixed) * scale - rounded.length);
+        IntVar cost = model.intVar("cost", least, (int) Math.ceil((known - fixed) * scale), true);
         model.scalar(paid.toArray(BoolVar[]::new), rounded, "=", cost).post();
         return cost;
-    }
-
-    /** What the known order costs, without what its first check finds done. */
-    private double openCost() {
-        return race.cost(checks, done)
-                - checks.stream()
-                        .flatMap(check -> race.stakes(check).stream())
-                        .filter(stake -> done.get(stake.step()))
-                        .mapToDouble(CheckRace.Stake::cost)
-                        .sum();
     }
 }

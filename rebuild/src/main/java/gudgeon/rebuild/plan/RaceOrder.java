@@ -1,6 +1,5 @@
 package gudgeon.rebuild.plan;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -25,8 +24,10 @@ record RaceOrder(List<Integer> order, double cost, double bound, boolean proven)
 
     private static final double EXACT = 1e-9;
 
-    static RaceOrder of(CheckRace race, Duration limit) {
-        long deadline = System.nanoTime() + limit.toNanos();
+    /**
+     * @param deadline by the system's nanosecond clock
+     */
+    static RaceOrder of(CheckRace race, long deadline) {
         List<Integer> order = new ArrayList<>();
         double cost = race.forced();
         double bound = race.forced();
@@ -49,7 +50,7 @@ record RaceOrder(List<Integer> order, double cost, double bound, boolean proven)
 
     private static RaceOrder ordered(CheckRace race, List<Integer> rivals, BitSet done, long deadline) {
         List<Integer> order = greedy(race, rivals, done);
-        double bound = race.bound(rivals, done);
+        double bound = new RaceBound(race, rivals, done).best(deadline);
         boolean whole = false;
         if (race.cost(order, done) > bound + EXACT) {
             if (order.size() <= AT_A_TIME) {

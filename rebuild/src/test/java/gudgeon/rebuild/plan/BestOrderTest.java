@@ -3,11 +3,14 @@ package gudgeon.rebuild.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Engine;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Structure;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +37,8 @@ class BestOrderTest {
         for (var check : structure.checks()) {
             for (String suspect : check.clears()) {
                 for (var step : structure.allCovering(suspect)) {
-                    boolean buries = order.indexOf(step.id()) < order.indexOf(check.id())
+                    boolean buries = order.contains(step.id())
+                            && order.indexOf(step.id()) < order.indexOf(check.id())
                             && !step.fits().contains(suspect);
                     double minutes = 1.5 * (step.minutes() == 0 ? 10 : step.minutes());
                     cost += buries ? CHANCES.notSaid() / clearing.getOrDefault(suspect, 1L) * minutes : 0;
@@ -64,6 +68,33 @@ class BestOrderTest {
         assertThat(costByHand(structure, best.order())).isCloseTo(best.cost(), within(1e-9 + 1e-9 * least[0]));
         assertThat(costByHand(structure, best.bookOrder()))
                 .isCloseTo(best.bookCost(), within(1e-9 + 1e-9 * best.bookCost()));
+    }
+
+    @Property(tries = 40)
+    void noOrderOfSixChecksCostsLess(@ForAll long seed) {
+        Structure structure = AnyStructure.contested(seed, 8, 6);
+        double least = leastOfAll(
+                structure, List.of(), structure.checks().stream().map(Check::id).toList());
+        BestOrder best = BestOrder.of(book(structure), CHANCES, LIMIT);
+        assertThat(best.proven()).isTrue();
+        assertThat(best.cost()).isCloseTo(least, within(1e-4 + 1e-5 * least));
+    }
+
+    /** Of all orders of the checks, each after the steps that must come before it and no others. */
+    private static double leastOfAll(Structure structure, List<String> done, List<String> left) {
+        if (left.isEmpty()) {
+            return costByHand(structure, done);
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (String next : left) {
+            Set<String> order = new LinkedHashSet<>(done);
+            order.addAll(structure.precedence().allBefore(next));
+            order.add(next);
+            List<String> others =
+                    left.stream().filter(check -> !check.equals(next)).toList();
+            least = Math.min(least, leastOfAll(structure, List.copyOf(order), others));
+        }
+        return least;
     }
 
     @Property(tries = 200)
@@ -97,5 +128,19 @@ class BestOrderTest {
             contests += Rivals.of(race).size() < race.size() ? 1 : 0;
         }
         assertThat(contests).isGreaterThan(10);
+    }
+
+    @Test
+    void aLargeEngineIsPutInOrderWithinTheLimitAndWithABound() {
+        Duration limit = Duration.ofSeconds(4);
+        for (Structure structure : List.of(AnyStructure.contested(7, 999, 400), AnyStructure.of(7, 1000, 400))) {
+            Instant begun = Instant.now();
+            BestOrder best = BestOrder.of(book(structure), CHANCES, limit);
+            // twice the limit, since the tests share their machine
+            assertThat(Duration.between(begun, Instant.now())).isLessThan(limit.multipliedBy(2));
+            assertThat(structure.positions()).hasSizeGreaterThan(1990);
+            assertThat(best.cost()).isLessThan(best.bookCost());
+            assertThat(best.bound()).isBetween(0.7 * best.cost(), best.cost());
+        }
     }
 }
