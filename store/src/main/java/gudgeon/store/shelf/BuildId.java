@@ -5,7 +5,7 @@ import java.text.Normalizer;
 import java.util.Locale;
 
 /** Ids of builds: something of the name, so that a person knows it, and something random, so that no two are the same. */
-final class BuildId {
+public final class BuildId {
     private static final int LONGEST_NAME = 32;
     private static final int RANDOM = 6;
     /** Without letters and digits that are taken for one another. */
@@ -26,7 +26,7 @@ final class BuildId {
     }
 
     /** Whether a text could be the id of a build; no such text leads out of a folder. */
-    static boolean isOne(String text) {
+    public static boolean isOne(String text) {
         return text.matches("[a-z0-9][a-z0-9-]{0,63}");
     }
 }

@@ -1,9 +1,5 @@
 package gudgeon.store.shelf;
 
-import gudgeon.rebuild.book.BookReading;
-import gudgeon.rebuild.book.EngineBook;
-import gudgeon.rebuild.book.EngineBookReader;
-import gudgeon.rebuild.book.Fault;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
@@ -20,7 +16,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -138,7 +134,7 @@ public final class Shelf implements AutoCloseable {
      * @throws ShelfFault if the book can't be used, or the name is empty or too long
      */
     public synchronized String start(String name, String bookText, Found found, String device) {
-        List<String> faults = faultsOf(bookText);
+        List<String> faults = Folding.faultsOf(bookText);
         if (!faults.isEmpty()) {
             throw new ShelfFault(String.join("\n", faults));
         }
@@ -172,61 +168,11 @@ public final class Shelf implements AutoCloseable {
     }
 
     private synchronized Optional<Build> fold(String id) {
-        if (journal(id).isEmpty()) {
-            return Optional.empty();
-        }
-        List<Entry> entries = entries(id);
-        Build build = Build.of(book(id, entries)).after(entries);
-        folded.put(id, build);
-        return Optional.of(build);
-    }
-
-    private synchronized List<Entry> entries(String id) {
-        List<Entry> entries = new ArrayList<>();
-        for (Line line : database.read(journals -> journals.lines(id))) {
-            if (EntryJson.read(line.json()) instanceof Reading.Read read) {
-                entries.addAll(read.entries());
-            } else {
-                throw new ShelfFault("Entry " + line.number() + " of build " + id
-                        + " can't be read. gudgeon verify-journal " + id + " says what happened to the journal;"
-                        + " gudgeon restore brings a backup back.");
-            }
-        }
-        return entries;
-    }
-
-    private EngineBook book(String id, List<Entry> entries) {
-        String hash = bookOf(entries);
-        String text = database.read(journals -> journals.book(hash)).orElseThrow(() -> noBook(id));
-        if (new EngineBookReader().read(text) instanceof BookReading.Read read) {
-            return read.book();
-        }
-        throw new ShelfFault("The engine book of build " + id + " can't be used any more:\n"
-                + String.join("\n", faultsOf(text)) + "\nExport the build, or use the Gudgeon that wrote it.");
-    }
-
-    /** The content hash of the book that counts after some entries. */
-    static String bookOf(List<Entry> entries) {
-        String hash = "";
-        for (Entry entry : entries) {
-            if (entry.fact() instanceof Started started) {
-                hash = started.book();
-            } else if (entry.fact() instanceof BookChanged changed) {
-                hash = changed.book();
-            }
-        }
-        return hash;
-    }
-
-    private static ShelfFault noBook(String id) {
-        return new ShelfFault(
-                "The engine book of build " + id + " is not on the shelf. Bring a backup back with gudgeon restore.");
-    }
-
-    private static List<String> faultsOf(String bookText) {
-        return new EngineBookReader().read(bookText) instanceof BookReading.Refused refused
-                ? refused.faults().stream().map(Fault::sentence).toList()
-                : List.of();
+        return database.read(journals -> journals.build(id).map(row -> {
+            Build build = new Folding(journals, id).build();
+            folded.put(id, build);
+            return build;
+        }));
     }
 
     /**
@@ -235,9 +181,13 @@ public final class Shelf implements AutoCloseable {
      * @throws ShelfFault if there is no such build or book
      */
     public synchronized String bookText(String id) {
-        String hash =
-                bookOf(build(id).orElseThrow(() -> new ShelfFault(unknown(id))).entries());
-        return database.read(journals -> journals.book(hash)).orElseThrow(() -> noBook(id));
+        Build build = build(id).orElseThrow(() -> new ShelfFault(unknown(id)));
+        return database.read(journals -> new Folding(journals, id).bookText(build.entries()));
+    }
+
+    /** The text of an engine book by its content hash, if it is on the shelf. */
+    public synchronized Optional<String> book(String hash) {
+        return database.read(journals -> journals.book(hash));
     }
 
     /**
@@ -248,12 +198,12 @@ public final class Shelf implements AutoCloseable {
      */
     public synchronized Outcome changeBook(String id, String bookText, String why, String device, long seen) {
         Optional<Build> build = build(id);
-        List<String> faults = build.isEmpty() ? List.of(unknown(id)) : faultsOf(bookText);
+        List<String> faults = build.isEmpty() ? List.of(unknown(id)) : Folding.faultsOf(bookText);
         if (!faults.isEmpty()) {
             return new Outcome.Refused(faults);
         }
         String hash = ContentHash.of(bookText);
-        if (bookOf(build.orElseThrow().entries()).equals(hash)) {
+        if (Folding.bookOf(build.orElseThrow().entries()).equals(hash)) {
             return new Outcome.Kept(build.get().size(), List.of());
         }
         database.write(journals -> journals.addBook(bookText));
@@ -268,7 +218,7 @@ public final class Shelf implements AutoCloseable {
      */
     public synchronized Outcome append(String id, List<Entry> entries) {
         Optional<Build> before = build(id);
-        Optional<Journals.Shelved> row = journal(id);
+        Optional<Journals.Shelved> row = row(id);
         if (before.isEmpty() || row.isEmpty()) {
             return new Outcome.Refused(List.of(unknown(id)));
         }
@@ -296,12 +246,35 @@ public final class Shelf implements AutoCloseable {
 
     /** Walks the chain of a build's journal and says which entry was changed, is missing or was put in. */
     public synchronized Verified verify(String id) {
-        return journal(id)
-                .map(row -> Chain.verify(id, database.read(journals -> journals.lines(id)), row.entries(), row.head()))
+        return row(id).map(row ->
+                        Chain.verify(id, database.read(journals -> journals.lines(id)), row.entries(), row.head()))
                 .orElseGet(() -> new Verified.Broken(List.of(unknown(id))));
     }
 
-    private Optional<Journals.Shelved> journal(String id) {
+    /** A build's journal exactly as it is kept; empty if there is no such build. */
+    public synchronized Optional<ShelvedJournal> journal(String id) {
+        return database.read(
+                journals -> journals.build(id).map(row -> new ShelvedJournal(id, row.name(), journals.lines(id))));
+    }
+
+    /**
+     * Takes in a journal from elsewhere, which was proved before, with its books, in one transaction.
+     *
+     * @return whether it was taken in; not if a build with that id is here already
+     */
+    public synchronized boolean takeIn(ShelvedJournal journal, Collection<String> bookTexts) {
+        if (row(journal.id()).isPresent()) {
+            return false;
+        }
+        database.write(journals -> {
+            bookTexts.forEach(journals::addBook);
+            journals.addBuild(journal.id(), journal.name());
+            journals.append(journal.id(), journal.lines());
+        });
+        return true;
+    }
+
+    private Optional<Journals.Shelved> row(String id) {
         return database.read(journals -> journals.build(id));
     }
 

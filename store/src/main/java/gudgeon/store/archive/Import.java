@@ -1,0 +1,79 @@
+package gudgeon.store.archive;
+
+import gudgeon.store.archive.Proof.Proved;
+import gudgeon.store.photo.Kept;
+import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.Shelf;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Takes in archives. A broken or hostile one is refused whole, before anything is written.
+ *
+ * @param shelf where the build goes
+ * @param photos where its photos go
+ */
+public record Import(Shelf shelf, Photos photos) {
+    /** Takes in an archive. */
+    public Imported read(Path file) {
+        List<String> sentences = new ArrayList<>();
+        try (OpenedArchive archive = OpenedArchive.open(file, sentences)) {
+            Optional<Proved> proved = sentences.isEmpty() ? new Proof(archive, sentences).prove() : Optional.empty();
+            proved.ifPresent(build -> here(build, sentences));
+            if (sentences.isEmpty()) {
+                keepPhotos(archive, sentences);
+            }
+            return proved.filter(build -> sentences.isEmpty())
+                    .map(build -> takeIn(file, build))
+                    .orElseGet(() -> refused(file, sentences));
+        } catch (IOException unreadable) {
+            return refused(
+                    file,
+                    List.of("It is no archive that can be opened: " + unreadable.getMessage()
+                            + ". Name the file that gudgeon export wrote, or get it again."));
+        }
+    }
+
+    private void here(Proved build, List<String> sentences) {
+        if (shelf.journal(build.journal().id()).isPresent()) {
+            sentences.add(isHere(build));
+        }
+    }
+
+    private static String isHere(Proved build) {
+        return "The build '" + build.journal().id() + "' is on the shelf already. It was not touched.";
+    }
+
+    /** Photos first: what the journal names is there before the journal is. One that nothing names does no harm. */
+    private void keepPhotos(OpenedArchive archive, List<String> sentences) {
+        for (String name : archive.names(Names.PHOTO)) {
+            archive.bytes(name, sentences)
+                    .map(bytes -> photos.keepExactly(Names.PHOTO.hash(name), bytes))
+                    .ifPresent(kept -> {
+                        if (kept instanceof Kept.Refused refused) {
+                            sentences.add(refused.sentence());
+                        }
+                    });
+        }
+    }
+
+    private Imported takeIn(Path file, Proved build) {
+        return shelf.takeIn(build.journal(), build.books())
+                ? new Imported.TakenIn(
+                        build.journal().id(),
+                        build.journal().name(),
+                        build.journal().lines().size(),
+                        build.photos())
+                : refused(file, List.of(isHere(build)));
+    }
+
+    private static Imported refused(Path file, List<String> sentences) {
+        List<String> all = new ArrayList<>();
+        all.add(file + " was not taken in; nothing was changed.");
+        all.addAll(sentences);
+        return new Imported.Refused(all);
+    }
+}
