@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.store.shelf.ShelfFault;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
@@ -29,7 +30,13 @@ import picocli.CommandLine.UnmatchedArgumentException;
             UndoCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
-            ServeCommand.class
+            ServeCommand.class,
+            BuildsCommand.class,
+            VerifyJournalCommand.class,
+            ExportCommand.class,
+            ImportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class
         })
 public final class Gudgeon implements Runnable {
     /** All clear. */
@@ -90,8 +97,8 @@ public final class Gudgeon implements Runnable {
     }
 
     private static String sentence(Exception fault) {
-        if (fault instanceof Unusable unusable) {
-            return unusable.getMessage();
+        if (fault instanceof Unusable || fault instanceof ShelfFault) {
+            return String.valueOf(fault.getMessage());
         }
         return "Gudgeon failed on this, which is a fault of its own: " + fault
                 + ". Please report it with the book that caused it.";
