@@ -26,6 +26,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             FitCommand.class,
             CompareCommand.class,
             CheckCommand.class,
+            BookCommand.class,
             PlanCommand.class,
             UndoCommand.class,
             DemoCommand.class,

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.sheet;
+
+import org.jspecify.annotations.NullMarked;
