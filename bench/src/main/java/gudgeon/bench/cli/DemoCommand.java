@@ -27,7 +27,9 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Serving.run(Objects.requireNonNull(spec).commandLine(), List.of(Serving.demo()), port);
+        try (Demo demo = Demo.open()) {
+            Serving.run(Objects.requireNonNull(spec).commandLine(), demo.shelf(), List.of(Serving.demo()), port);
+        }
         return Gudgeon.CLEAR;
     }
 }

@@ -1,6 +1,7 @@
 package gudgeon.bench.cli;
 
 import gudgeon.bench.web.NamedBook;
+import gudgeon.store.shelf.Shelf;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -10,19 +11,23 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Serves the person's own books. */
+/** Serves the person's own builds and books. */
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "Serves engine books to a browser on this machine; without any, the demo's.")
+        description = "Serves your builds to a browser on this machine, and the trial fit of engine books named.")
 final class ServeCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
+
+    @Mixin
+    private @Nullable DataFolder data;
 
     @Option(
             names = "--port",
@@ -41,10 +46,9 @@ final class ServeCommand implements Callable<Integer> {
         for (Path file : books) {
             named.add(new NamedBook(name(file, names), Books.geometry(file)));
         }
-        if (named.isEmpty()) {
-            named.add(Serving.demo());
+        try (Shelf shelf = Objects.requireNonNull(data).open()) {
+            Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, named, port);
         }
-        Serving.run(Objects.requireNonNull(spec).commandLine(), named, port);
         return Gudgeon.CLEAR;
     }
 

@@ -1,8 +1,21 @@
 package gudgeon.bench.web;
 
+import gudgeon.bench.web.assemble.AssembleRoom;
+import gudgeon.bench.web.engine.BookRoom;
+import gudgeon.bench.web.engine.EngineRoom;
+import gudgeon.bench.web.entry.EntryRoom;
 import gudgeon.bench.web.fit.FitRoom;
+import gudgeon.bench.web.journal.JournalRoom;
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.PhotoRoom;
+import gudgeon.bench.web.shelf.ShelfRoom;
+import gudgeon.bench.web.strip.StripRoom;
+import gudgeon.bench.web.today.TodayRoom;
+import gudgeon.bench.web.undo.UndoRoom;
 import gudgeon.rebuild.book.Geometry;
+import gudgeon.store.shelf.Shelf;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -11,6 +24,8 @@ import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
 import java.net.URI;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +37,9 @@ public final class Bench implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Bench.class);
     private static final String LOOPBACK = "127.0.0.1";
 
+    /** A photo of a good camera, and the form around it. */
+    private static final long LARGEST_REQUEST = 30L * 1024 * 1024;
+
     private final Javalin server;
 
     private Bench(Javalin server) {
@@ -29,15 +47,17 @@ public final class Bench implements AutoCloseable {
     }
 
     /**
-     * Serves the books.
+     * Serves the builds on the shelf, and books whose fit can be tried.
      *
+     * @param shelf the shelf; it stays the caller's to close
      * @param books the books served, each under its name
      * @param port the port, or 0 for any that is free
      * @throws io.javalin.util.JavalinBindException if the port is taken
      */
-    public static Bench start(List<NamedBook> books, int port) {
+    public static Bench start(Shelf shelf, List<NamedBook> books, int port) {
         List<NamedBook> served = List.copyOf(books);
-        return new Bench(Javalin.create(config -> configure(config, served)).start(LOOPBACK, port));
+        return new Bench(
+                Javalin.create(config -> configure(config, shelf, served)).start(LOOPBACK, port));
     }
 
     /** Where the pages are. */
@@ -50,20 +70,35 @@ public final class Bench implements AutoCloseable {
         server.stop();
     }
 
-    private static void configure(JavalinConfig config, List<NamedBook> books) {
+    private static void configure(JavalinConfig config, Shelf shelf, List<NamedBook> books) {
         config.startup.showJavalinBanner = false;
         config.staticFiles.add(files -> {
             files.hostedPath = "/assets";
             files.directory = "/gudgeon/bench/web/assets";
             files.location = Location.CLASSPATH;
         });
+        config.http.maxRequestSize = LARGEST_REQUEST;
         Pages pages = new Pages();
-        Safeguards.on(config.routes);
-        new ThreeLibrary().on(config.routes);
-        config.routes.get("/", ctx -> pages.show(ctx, "home.jte", Map.of("books", books)));
+        Builds builds = new Builds(shelf);
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        RoutesConfig routes = config.routes;
+        Safeguards.on(routes);
+        new ThreeLibrary().on(routes);
+        new Light().on(routes);
+        routes.get("/marks", ctx -> pages.show(ctx, "look/page.jte", Map.of()));
+        new ShelfRoom(pages, shelf, books, clock).on(routes);
+        new TodayRoom(pages, builds, clock).on(routes);
+        new StripRoom(pages, builds).on(routes);
+        new AssembleRoom(pages, builds, clock).on(routes);
+        new UndoRoom(pages, builds).on(routes);
+        new EngineRoom(pages, builds).on(routes);
+        new BookRoom(pages, builds).on(routes);
+        new JournalRoom(pages, builds, clock.getZone()).on(routes);
+        new PhotoRoom(builds).on(routes);
+        new EntryRoom(pages, builds, clock).on(routes);
         Map<String, Geometry> byName = new LinkedHashMap<>();
         books.forEach(named -> byName.put(named.name(), named.book()));
-        new FitRoom(pages, byName).on(config.routes);
+        new FitRoom(pages, byName, builds).on(routes);
         faultsOn(config.routes, pages);
     }
 

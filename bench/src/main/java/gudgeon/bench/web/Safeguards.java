@@ -3,6 +3,7 @@ package gudgeon.bench.web;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HandlerType;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,15 @@ final class Safeguards {
         if (!isLoopback(ctx.header("Host"))) {
             throw new ForbiddenResponse("Gudgeon answers this machine only, at 127.0.0.1 or localhost.");
         }
+        String origin = ctx.header("Origin");
+        if (!ctx.method().equals(HandlerType.GET) && origin != null && !isOwn(origin, ctx.header("Host"))) {
+            throw new ForbiddenResponse("This was sent from a page that is not Gudgeon's, so it was not taken down.");
+        }
+    }
+
+    /** Whether a page that sends something came from here; browsers always say where a page that posts came from. */
+    static boolean isOwn(String origin, @Nullable String host) {
+        return origin.equals("http://" + host);
     }
 
     static boolean isLoopback(@Nullable String host) {

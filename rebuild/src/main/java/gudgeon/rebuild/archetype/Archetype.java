@@ -12,14 +12,37 @@ import java.util.Optional;
 
 /** An engine book to start from. */
 public enum Archetype {
-    LYING_OVERHEAD_CAM_SINGLE("lying-overhead-cam-single"),
-    UPRIGHT_PUSHROD_SINGLE("upright-pushrod-single"),
-    SIDE_VALVE_STATIONARY("side-valve-stationary");
+    LYING_OVERHEAD_CAM_SINGLE(
+            "lying-overhead-cam-single",
+            "Lying overhead-cam single",
+            "Parted crankcase, chain-driven cam, wet clutch, foot-change gearbox in the case."),
+    UPRIGHT_PUSHROD_SINGLE(
+            "upright-pushrod-single",
+            "Upright pushrod single",
+            "Enclosed rockers, gear-driven cam and magneto, dry sump, separate gearbox."),
+    SIDE_VALVE_STATIONARY(
+            "side-valve-stationary",
+            "Side-valve stationary engine",
+            "Splash oiling, governor, magneto, flywheel on a taper.");
 
     private final String id;
+    private final String words;
+    private final String note;
 
-    Archetype(String id) {
+    Archetype(String id, String words, String note) {
         this.id = id;
+        this.words = words;
+        this.note = note;
+    }
+
+    /** What a fitter calls that kind of engine. */
+    public String words() {
+        return words;
+    }
+
+    /** What such an engine has, a sentence. */
+    public String note() {
+        return note;
     }
 
     /** The one of that id. */

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 /**
  * All that the page shows.
  *
- * @param bookName the book's name in the address
+ * @param address the page's own address without what is asked for
  * @param book the book
  * @param asked what was asked for
  * @param groups the sizes that can be changed
@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
  * @param refusals why they can't be, sentences
  */
 public record FitPage(
-        String bookName,
+        String address,
         Geometry book,
         Asked asked,
         List<SizeGroup> groups,
@@ -68,11 +68,6 @@ public record FitPage(
     /** The system in which lengths are shown. */
     public Lengths lengths() {
         return asked.lengths();
-    }
-
-    /** The page's own address without what is asked for. */
-    public String address() {
-        return "/books/" + bookName + "/fit";
     }
 
     /** Whose gap it is, and which, such as "Exhaust bore gap". */

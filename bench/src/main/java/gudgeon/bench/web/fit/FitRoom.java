@@ -1,8 +1,11 @@
 package gudgeon.bench.web.fit;
 
+import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
 import gudgeon.mechanics.clearance.Curves;
 import gudgeon.rebuild.book.Geometry;
+import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.compare.Comparison;
 import gudgeon.rebuild.fit.GapKind;
 import gudgeon.rebuild.fit.Simulation;
@@ -11,6 +14,8 @@ import gudgeon.rebuild.fit.UnknownChoice;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -18,7 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The room where parts are tried before they go in: {@code /books/<name>/fit}. */
+/** The room where parts are tried before they go in: {@code /books/<name>/fit} and {@code /builds/<id>/fit}. */
 public final class FitRoom {
     /** Fine enough for a plot a finger's breadth wide for each ten degrees, and quick to work out. */
     private static final double PLOT_STEP_DEG = 2;
@@ -29,34 +34,55 @@ public final class FitRoom {
 
     private final Pages pages;
     private final Map<String, Geometry> books;
+    private final Builds builds;
     private final Drawing drawing = new Drawing();
 
-    /** The room for the books served, each under its name. */
-    public FitRoom(Pages pages, Map<String, Geometry> books) {
+    /** The room for the books served, each under its name, and for the builds on the shelf with their parts as measured. */
+    public FitRoom(Pages pages, Map<String, Geometry> books, Builds builds) {
         this.pages = pages;
         this.books = Map.copyOf(books);
+        this.builds = builds;
     }
 
     /** Opens the room. */
     public void on(RoutesConfig routes) {
-        routes.get("/books/{book}/fit", this::show);
+        routes.get("/books/{book}/fit", this::ofBook);
+        routes.get("/builds/{build}/fit", this::ofBuild);
     }
 
-    private void show(Context ctx) {
-        String name = ctx.pathParam("book");
-        Geometry book = Optional.ofNullable(books.get(name)).orElseThrow(NotFoundResponse::new);
+    private void ofBook(Context ctx) {
+        Geometry book = Optional.ofNullable(books.get(ctx.pathParam("book"))).orElseThrow(NotFoundResponse::new);
+        show(ctx, book);
+    }
+
+    /** The fit of a build: its book's figures with what was measured on its parts laid over them. */
+    private void ofBuild(Context ctx) {
+        AsMeasured measured = AsMeasured.of(builds.open(ctx, Tab.TODAY).build()).orElseThrow(NotFoundResponse::new);
+        Optional<String> piston = measured.choice().pistonId();
+        if (ctx.queryString() == null && piston.isPresent()) {
+            String gasket = measured.choice()
+                    .gasketId()
+                    .map(id -> "&gasket=" + URLEncoder.encode(id, StandardCharsets.UTF_8))
+                    .orElse("");
+            ctx.redirect(ctx.path() + "?piston=" + URLEncoder.encode(piston.get(), StandardCharsets.UTF_8) + gasket);
+            return;
+        }
+        show(ctx, measured.geometry());
+    }
+
+    private void show(Context ctx, Geometry book) {
         Asked asked = Asked.of(book, ctx.queryParamMap());
         // a page that changes in place asks for the verdict first and for the cures after it
         boolean curesLater = ctx.queryParam("cures") != null;
-        pages.show(ctx, "fit/page.jte", Map.of("page", page(name, book, asked, curesLater)));
+        pages.show(ctx, "fit/page.jte", Map.of("page", page(ctx.path(), book, asked, curesLater)));
     }
 
-    private FitPage page(String name, Geometry book, Asked asked, boolean curesLater) {
+    private FitPage page(String address, Geometry book, Asked asked, boolean curesLater) {
         List<SizeGroup> groups = SizeGroup.of(book, asked);
         try {
-            return new FitPage(name, book, asked, groups, Optional.of(found(book, asked, curesLater)), List.of());
+            return new FitPage(address, book, asked, groups, Optional.of(found(book, asked, curesLater)), List.of());
         } catch (UnknownChoice refused) {
-            return new FitPage(name, book, asked, groups, Optional.empty(), refused.sentences());
+            return new FitPage(address, book, asked, groups, Optional.empty(), refused.sentences());
         }
     }
 

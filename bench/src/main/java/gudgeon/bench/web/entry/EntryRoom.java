@@ -1,0 +1,163 @@
+package gudgeon.bench.web.entry;
+
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Device;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Refusals;
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
+import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.Outcome;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Takes down what the forms of a build's pages send: {@code POST /builds/<id>/entries}. */
+public final class EntryRoom {
+    private final Pages pages;
+    private final Builds builds;
+    private final Clock clock;
+
+    public EntryRoom(Pages pages, Builds builds, Clock clock) {
+        this.pages = pages;
+        this.builds = builds;
+        this.clock = clock;
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.post("/builds/{build}/entries", this::take);
+    }
+
+    private void take(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.TODAY);
+        List<String> refusals = new ArrayList<>();
+        Form form = new Form(ctx.formParamMap(), refusals);
+        List<Fact> facts = new ArrayList<>(new FactForm(opened.build(), form).facts());
+        photo(ctx, form, facts);
+        if (refusals.isEmpty()) {
+            refusals.addAll(refusals(opened.build(), facts));
+        }
+        Answer answer = refusals.isEmpty()
+                ? keep(ctx, opened, form, facts)
+                : new Answer("refused", refusals, opened.build().size());
+        String back = back(opened, form);
+        if (wantsData(ctx)) {
+            ctx.json(Map.of("state", answer.state(), "sentences", answer.sentences(), "seen", answer.seen()));
+        } else if (answer.isKept()) {
+            ctx.redirect(back, io.javalin.http.HttpStatus.SEE_OTHER);
+        } else {
+            ctx.status(answer.state().equals("clashed") ? 409 : 422);
+            pages.show(
+                    ctx,
+                    "entry/answer.jte",
+                    opened.with(Map.of("answer", answer, "back", back, "fields", ctx.formParamMap())));
+        }
+    }
+
+    private static boolean wantsData(Context ctx) {
+        return String.valueOf(ctx.header("Accept")).contains("application/json");
+    }
+
+    /** Only back to a page of the same build. */
+    private static String back(Opened opened, Form form) {
+        String back = form.text("back");
+        boolean here = back.equals(opened.frame().address())
+                || (back.startsWith(opened.frame().address() + "/") && !back.contains(".."))
+                || back.startsWith(opened.frame().address() + "?");
+        return here ? back : opened.frame().address();
+    }
+
+    /** What the facts of one form are refused for, each asked of the build as those before it leave it. */
+    private static List<String> refusals(Build build, List<Fact> facts) {
+        List<String> refusals = new ArrayList<>();
+        Build after = build;
+        int tried = 0;
+        for (Fact fact : facts) {
+            refusals.addAll(Refusals.of(after, fact));
+            after = after.after(new Entry("try-" + tried++, Instant.EPOCH, "try", after.size(), fact));
+        }
+        return refusals;
+    }
+
+    private void photo(Context ctx, Form form, List<Fact> facts) {
+        UploadedFile file = ctx.isMultipartFormData() ? ctx.uploadedFile("photo") : null;
+        if (file == null || file.size() == 0) {
+            return;
+        }
+        try (InputStream content = file.content()) {
+            Photos.Outcome outcome = builds.shelf().photos().add(content);
+            if (outcome instanceof Photos.Refused refused) {
+                form.refuse(refused.sentence());
+            } else if (outcome instanceof Photos.Kept kept) {
+                facts.add(new Fact.Photographed(on(form), kept.hash(), form.text("caption")));
+            }
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static String on(Form form) {
+        return List.of("position", "step", "check", "on").stream()
+                .map(form::text)
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("");
+    }
+
+    private Answer keep(Context ctx, Opened opened, Form form, List<Fact> facts) {
+        List<Entry> entries = entries(ctx, opened, form, facts);
+        Outcome outcome = builds.shelf().append(opened.frame().id(), entries);
+        if (outcome instanceof Outcome.Kept kept) {
+            return new Answer("kept", List.of(), kept.lastNumber());
+        }
+        long last = builds.shelf()
+                .build(opened.frame().id())
+                .map(Build::size)
+                .orElse(opened.build().size());
+        if (outcome instanceof Outcome.Clashed clashed) {
+            List<String> changed =
+                    clashed.with().stream().map(Outcome.Clashing::sentence).toList();
+            return new Answer("clashed", changed, last);
+        }
+        return new Answer("refused", ((Outcome.Refused) outcome).sentences(), last);
+    }
+
+    private List<Entry> entries(Context ctx, Opened opened, Form form, List<Fact> facts) {
+        String key = form.text("key").matches("[A-Za-z0-9-]{8,56}")
+                ? form.text("key")
+                : java.util.UUID.randomUUID().toString();
+        long seen = form.optionalWhole("seen", "Last entry seen")
+                .orElse((int) opened.build().size());
+        String device = Device.of(ctx);
+        List<Entry> entries = new ArrayList<>();
+        for (Fact fact : facts) {
+            String own = entries.isEmpty() ? key : key + "-" + entries.size();
+            entries.add(new Entry(own, at(form), device, Math.max(0, seen), fact));
+        }
+        return entries;
+    }
+
+    /** When it was ticked, if the page kept it for a while; else now. */
+    private Instant at(Form form) {
+        Instant now = clock.instant();
+        try {
+            Instant ticked = Instant.parse(form.text("at"));
+            return ticked.isAfter(now) ? now : ticked;
+        } catch (DateTimeParseException notSaid) {
+            return now;
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package gudgeon.bench.web.page;
+
+import gudgeon.rebuild.alarm.Alarm;
+import gudgeon.rebuild.build.CheckState;
+import gudgeon.rebuild.build.Place;
+import gudgeon.rebuild.build.StepState;
+import java.util.Locale;
+
+/** How something stands: a word and a shape of its own, so that colour is never needed to tell. */
+public enum Mark {
+    OPEN("open", "M3 3h14v14H3z"),
+    BEGUN("begun", "M3 3h14v14H3zM3 10h14v7H3z"),
+    DONE("done", "M3 3h14v14H3zM6 10l3 3 5-6"),
+    PASSED("passed", "M10 2.5a7.5 7.5 0 1 0 .01 0zM6.5 10l2.5 2.5 4.5-5"),
+    FAILED("failed", "M10 2.5a7.5 7.5 0 1 0 .01 0zM7 7l6 6M13 7l-6 6"),
+    WAIVED("waived", "M10 2.5a7.5 7.5 0 1 0 .01 0zM6 10h8"),
+    VOID("void again", "M10 2.5a7.5 7.5 0 1 0 .01 0zM4.7 15.3L15.3 4.7"),
+    UNDONE("not done", "M10 2.5a7.5 7.5 0 1 0 .01 0z"),
+    HOLD("hold point", "M4 2.5h4v15H4zM12 2.5h4v15h-4z"),
+    WAIT("waits", "M5 2.5h10L10 10l5 7.5H5L10 10z"),
+    STOP("stop", "M6.5 2h7L18 6.5v7L13.5 18h-7L2 13.5v-7zM6 10h8"),
+    LOOK("look", "M10 2l8.5 15.5h-17zM10 8v4M10 14.2v.6"),
+    OUT("out", "M3 3h14v14H3zM3 3l14 14"),
+    IN("in place", "M3 3h14v14H3zM7 7h6v6H7z"),
+    AS_FOUND("as found", "M3 3h14v14H3zM8 8h4v4H8z");
+
+    private final String word;
+    private final String path;
+
+    Mark(String word, String path) {
+        this.word = word;
+        this.path = path;
+    }
+
+    /** The word as a person reads it. */
+    public String word() {
+        return word;
+    }
+
+    /** The outline of its shape in a square of 20 by 20. */
+    public String path() {
+        return path;
+    }
+
+    /** Its name for the style sheet. */
+    public String style() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** How a step stands. */
+    public static Mark of(StepState step) {
+        return switch (step.status()) {
+            case OPEN -> OPEN;
+            case BEGUN -> BEGUN;
+            case STOPPED -> LOOK;
+            case DONE -> DONE;
+            case AS_FOUND -> AS_FOUND;
+        };
+    }
+
+    /** How a check stands. */
+    public static Mark of(CheckState check) {
+        return switch (check.status()) {
+            case OPEN -> UNDONE;
+            case PASSED -> PASSED;
+            case FAILED -> FAILED;
+            case WAIVED -> WAIVED;
+            case VOID -> VOID;
+        };
+    }
+
+    /** How a position stands. */
+    public static Mark of(Place place) {
+        return switch (place.status()) {
+            case OUT -> OUT;
+            case IN -> IN;
+            case PARTLY_IN -> BEGUN;
+            case AS_FOUND -> AS_FOUND;
+        };
+    }
+
+    /** How bad an alarm is. */
+    public static Mark of(Alarm alarm) {
+        return switch (alarm.severity()) {
+            case STOP -> STOP;
+            case LOOK -> LOOK;
+        };
+    }
+}

@@ -1,0 +1,29 @@
+package gudgeon.bench.web.page;
+
+/** The pages of a build, in the order of the work. */
+public enum Tab {
+    TODAY("Today", ""),
+    STRIP("Strip", "/strip"),
+    ASSEMBLE("Assemble", "/assemble"),
+    UNDO("Undo", "/undo"),
+    ENGINE("Engine", "/engine"),
+    JOURNAL("Journal", "/journal");
+
+    private final String word;
+    private final String path;
+
+    Tab(String word, String path) {
+        this.word = word;
+        this.path = path;
+    }
+
+    /** The word as a person reads it. */
+    public String word() {
+        return word;
+    }
+
+    /** What stands behind the build's address. */
+    public String path() {
+        return path;
+    }
+}

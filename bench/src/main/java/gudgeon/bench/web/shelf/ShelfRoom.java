@@ -1,0 +1,127 @@
+package gudgeon.bench.web.shelf;
+
+import gudgeon.bench.web.NamedBook;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.rebuild.alarm.Alarms;
+import gudgeon.rebuild.archetype.Archetype;
+import gudgeon.rebuild.book.BookReading;
+import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Fault;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Found;
+import gudgeon.rebuild.plan.Plan;
+import gudgeon.store.shelf.Shelf;
+import gudgeon.store.shelf.ShelvedBuild;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** All builds, where each stands, and the form that starts one: {@code /}. */
+public final class ShelfRoom {
+    private static final int LONGEST_NAME = 80;
+
+    private final Pages pages;
+    private final Shelf shelf;
+    private final List<NamedBook> books;
+    private final Clock clock;
+
+    /**
+     * The room.
+     *
+     * @param books books whose fit can be tried without a build
+     */
+    public ShelfRoom(Pages pages, Shelf shelf, List<NamedBook> books, Clock clock) {
+        this.pages = pages;
+        this.shelf = shelf;
+        this.books = List.copyOf(books);
+        this.clock = clock;
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/", ctx -> show(ctx, "", List.of()));
+        routes.post("/builds", this::start);
+    }
+
+    /**
+     * A build as the shelf shows it.
+     *
+     * @param shelved which it is
+     * @param stands where it stands, a sentence
+     * @param alarms how many alarms stand
+     */
+    public record Line(ShelvedBuild shelved, String stands, int alarms) {}
+
+    private void show(Context ctx, String name, List<String> refusals) {
+        List<Line> lines = shelf.builds().stream()
+                .flatMap(shelved -> line(shelved).stream())
+                .toList();
+        pages.show(
+                ctx,
+                "shelf/page.jte",
+                Map.of(
+                        "lines", lines,
+                        "archetypes", Archetype.all(),
+                        "books", books,
+                        "name", name,
+                        "refusals", refusals));
+    }
+
+    private Optional<Line> line(ShelvedBuild shelved) {
+        return shelf.build(shelved.id())
+                .map(build -> new Line(shelved, stands(build), Alarms.of(build).size()));
+    }
+
+    private String stands(Build build) {
+        Plan plan = Plan.of(build, clock.instant());
+        return plan.progress().sentence();
+    }
+
+    private void start(Context ctx) {
+        String name = Optional.ofNullable(ctx.formParam("name")).orElse("").strip();
+        List<String> refusals = new ArrayList<>();
+        if (name.isEmpty() || name.length() > LONGEST_NAME) {
+            refusals.add(
+                    "Give the build a name of 1 to " + LONGEST_NAME + " letters, such as the engine and its number.");
+        }
+        String book = bookText(ctx, refusals);
+        if (!book.isEmpty() && new EngineBookReader().read(book) instanceof BookReading.Refused refused) {
+            refusals.add("The engine book can't be used yet:");
+            refused.faults().stream().map(Fault::sentence).forEach(refusals::add);
+        }
+        if (!refusals.isEmpty()) {
+            ctx.status(422);
+            show(ctx, name, refusals);
+            return;
+        }
+        Found found = "in-pieces".equals(ctx.formParam("found")) ? Found.IN_PIECES : Found.TOGETHER;
+        String id = shelf.start(name, book, found, "laptop");
+        ctx.redirect("/builds/" + id, HttpStatus.SEE_OTHER);
+    }
+
+    private static String bookText(Context ctx, List<String> refusals) {
+        UploadedFile file = ctx.isMultipartFormData() ? ctx.uploadedFile("book") : null;
+        if (file != null && file.size() > 0) {
+            try (InputStream content = file.content()) {
+                return new String(content.readNBytes(1 << 20), StandardCharsets.UTF_8);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        }
+        Optional<Archetype> archetype = Archetype.of(String.valueOf(ctx.formParam("archetype")));
+        if (archetype.isEmpty()) {
+            refusals.add("Choose an archetype, or an engine book of your own.");
+        }
+        return archetype.map(Archetype::text).orElse("");
+    }
+}

@@ -1,0 +1,5 @@
+/** The shelf: every build. */
+@NullMarked
+package gudgeon.bench.web.shelf;
+
+import org.jspecify.annotations.NullMarked;

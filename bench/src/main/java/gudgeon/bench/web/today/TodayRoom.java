@@ -1,0 +1,57 @@
+package gudgeon.bench.web.today;
+
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.alarm.Alarms;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.plan.Plan;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+
+/** Where the work is picked up: {@code /builds/<id>}. */
+public final class TodayRoom {
+    /** More than a person will look at before beginning one. */
+    private static final int MOST_NOW = 8;
+
+    private final Pages pages;
+    private final Builds builds;
+    private final Clock clock;
+
+    public TodayRoom(Pages pages, Builds builds, Clock clock) {
+        this.pages = pages;
+        this.builds = builds;
+        this.clock = clock;
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/builds/{build}", this::show);
+    }
+
+    private void show(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.TODAY);
+        Build build = opened.build();
+        pages.show(
+                ctx,
+                "today/page.jte",
+                opened.with(Map.of(
+                        "plan", Plan.of(build, clock.instant()),
+                        "most", MOST_NOW,
+                        "alarms", Alarms.of(build),
+                        "faults", faults(build))));
+    }
+
+    private static List<Fact.FaultFound> faults(Build build) {
+        return build.openFaults().stream()
+                .map(number -> build.entry(number).fact())
+                .filter(Fact.FaultFound.class::isInstance)
+                .map(Fact.FaultFound.class::cast)
+                .toList();
+    }
+}

@@ -1,0 +1,5 @@
+/** What must come apart. */
+@NullMarked
+package gudgeon.bench.web.undo;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,101 @@
+// Keeps what is ticked on this device until the server has it on disk. Each form carries a key, so sending again does no harm.
+const STORE = "gudgeon.queue";
+const RETRY_MS = 4000;
+const line = document.getElementById("queue");
+let sending = false;
+let timer = 0;
+
+const kept = () => JSON.parse(localStorage.getItem(STORE) ?? "[]");
+const keep = list => localStorage.setItem(STORE, JSON.stringify(list));
+
+function say(text, buttons = []) {
+  if (!line) return;
+  line.replaceChildren(document.createTextNode(text));
+  for (const [word, act] of buttons) {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = word;
+    button.addEventListener("click", act);
+    line.append(" ", button);
+  }
+}
+
+function count() {
+  const n = kept().length;
+  if (n === 0) say("");
+  else say(`${n} ${n === 1 ? "tick waits" : "ticks wait"} on this device. The server does not answer; ${n === 1 ? "it is" : "they are"} sent, in order, as soon as it does.`);
+}
+
+function drop(key) {
+  keep(kept().filter(item => item.key !== key));
+}
+
+// what the server could not take stays at the head of the queue until the person has said what to do with it
+function ask(item, answer) {
+  const buttons = [];
+  if (answer.state === "clashed") {
+    buttons.push(["Send mine all the same", () => {
+      item.body = item.body.replace(/(^|&)seen=\d+/, `$1seen=${answer.seen}`);
+      keep([item, ...kept().filter(other => other.key !== item.key)]);
+      flush();
+    }]);
+  }
+  buttons.push([answer.state === "clashed" ? "Leave theirs" : "Leave it out", () => {
+    drop(item.key);
+    location.assign(item.back);
+  }]);
+  say(answer.sentences.join(" "), buttons);
+  line?.scrollIntoView({block: "nearest"});
+}
+
+async function flush() {
+  if (sending) return;
+  sending = true;
+  clearTimeout(timer);
+  let back = "";
+  try {
+    for (let item = kept()[0]; item; item = kept()[0]) {
+      const reply = await fetch(item.url, {
+        method: "POST",
+        headers: {"Content-Type": "application/x-www-form-urlencoded", "Accept": "application/json"},
+        body: item.body,
+      });
+      const answer = await reply.json();
+      if (answer.state !== "kept") {
+        ask(item, answer);
+        return;
+      }
+      drop(item.key);
+      back = item.back;
+    }
+    count();
+    if (back) location.assign(back);
+  } catch {
+    count();
+    timer = setTimeout(flush, RETRY_MS);
+  } finally {
+    sending = false;
+  }
+}
+
+document.addEventListener("submit", event => {
+  const form = event.target;
+  if (!form.matches("form[data-keep]")) return;
+  const data = new FormData(form, event.submitter);
+  const photo = data.get("photo");
+  const withPhoto = photo instanceof File && photo.size > 0;
+  data.delete("photo");
+  if (withPhoto && navigator.onLine) return;
+  event.preventDefault();
+  if (!form.reportValidity()) return;
+  data.set("at", new Date().toISOString());
+  const body = new URLSearchParams(data).toString();
+  keep([...kept(), {key: data.get("key"), url: form.getAttribute("action"), body, back: data.get("back")}]);
+  form.classList.add("kept");
+  form.querySelectorAll("button").forEach(button => { button.disabled = true; });
+  say(withPhoto ? "Kept on this device, but without the photo: take it again when the server answers." : "Sending …");
+  flush();
+});
+
+addEventListener("online", flush);
+if (kept().length > 0) flush();
