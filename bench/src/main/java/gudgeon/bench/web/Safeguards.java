@@ -23,7 +23,7 @@ final class Safeguards {
     private static void guard(Context ctx) {
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
-        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Referrer-Policy", "same-origin");
         ctx.header("Cache-Control", "no-cache");
         if (!isLoopback(ctx.header("Host"))) {
             throw new ForbiddenResponse("Gudgeon answers this machine only, at 127.0.0.1 or localhost.");

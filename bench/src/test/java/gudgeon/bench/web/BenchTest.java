@@ -2,6 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -12,25 +13,33 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the server answers, whom, and with what words. */
 class BenchTest {
+    @TempDir
+    private static Path folder;
+
+    private static Shelf shelf;
     private static Bench bench;
 
     @BeforeAll
     static void start() {
-        bench = Bench.start(List.of(), 0);
+        shelf = Shelf.open(folder);
+        bench = Bench.start(shelf, List.of(), 0);
     }
 
     @AfterAll
     static void stop() {
         bench.close();
+        shelf.close();
     }
 
     private static HttpResponse<String> get(String path) throws IOException, InterruptedException {
@@ -40,8 +49,8 @@ class BenchTest {
     }
 
     @Test
-    void saysThatNoBookIsServed() throws Exception {
-        assertThat(get("/").body()).contains("No book is served");
+    void saysThatThereIsNoBuildYet() throws Exception {
+        assertThat(get("/").body()).contains("No build yet");
     }
 
     @ParameterizedTest

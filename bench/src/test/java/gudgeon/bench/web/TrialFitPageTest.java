@@ -6,6 +6,7 @@ import com.deque.html.axecore.results.Results;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
@@ -27,6 +29,10 @@ class TrialFitPageTest {
     private static final Path EXAMPLE = Path.of("../examples/tarn-98.yaml");
     private static final String DEPTH = "size-pistons-pattern-pockets-exhaust-depth";
 
+    @TempDir
+    private static Path folder;
+
+    private static Shelf shelf;
     private static Bench bench;
     private static Browser browser;
 
@@ -34,8 +40,11 @@ class TrialFitPageTest {
     static void start() throws IOException {
         try (InputStream in = Files.newInputStream(EXAMPLE)) {
             BookReading.Read read = (BookReading.Read) new EngineBookReader().read(in);
+            shelf = Shelf.open(folder);
             bench = Bench.start(
-                    List.of(new NamedBook("tarn-98", read.book().geometry().orElseThrow())), 0);
+                    shelf,
+                    List.of(new NamedBook("tarn-98", read.book().geometry().orElseThrow())),
+                    0);
         }
         browser = new Browser();
     }
@@ -44,6 +53,7 @@ class TrialFitPageTest {
     static void stop() {
         browser.close();
         bench.close();
+        shelf.close();
     }
 
     private static void open(String query) {

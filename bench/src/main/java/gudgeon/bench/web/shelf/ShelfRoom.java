@@ -33,6 +33,7 @@ public final class ShelfRoom {
     private final Pages pages;
     private final Shelf shelf;
     private final List<NamedBook> books;
+    private final Alarms alarms;
     private final Clock clock;
 
     /**
@@ -40,7 +41,8 @@ public final class ShelfRoom {
      *
      * @param books books whose fit can be tried without a build
      */
-    public ShelfRoom(Pages pages, Shelf shelf, List<NamedBook> books, Clock clock) {
+    public ShelfRoom(Pages pages, Shelf shelf, List<NamedBook> books, Alarms alarms, Clock clock) {
+        this.alarms = alarms;
         this.pages = pages;
         this.shelf = shelf;
         this.books = List.copyOf(books);
@@ -79,7 +81,8 @@ public final class ShelfRoom {
 
     private Optional<Line> line(ShelvedBuild shelved) {
         return shelf.build(shelved.id())
-                .map(build -> new Line(shelved, stands(build), Alarms.of(build).size()));
+                .map(build ->
+                        new Line(shelved, stands(build), alarms.standing(build).size()));
     }
 
     private String stands(Build build) {

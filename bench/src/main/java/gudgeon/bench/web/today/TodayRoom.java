@@ -21,9 +21,11 @@ public final class TodayRoom {
 
     private final Pages pages;
     private final Builds builds;
+    private final Alarms alarms;
     private final Clock clock;
 
-    public TodayRoom(Pages pages, Builds builds, Clock clock) {
+    public TodayRoom(Pages pages, Builds builds, Alarms alarms, Clock clock) {
+        this.alarms = alarms;
         this.pages = pages;
         this.builds = builds;
         this.clock = clock;
@@ -43,7 +45,7 @@ public final class TodayRoom {
                 opened.with(Map.of(
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
-                        "alarms", Alarms.of(build),
+                        "alarms", alarms.standing(build),
                         "faults", faults(build))));
     }
 

@@ -2,6 +2,7 @@
 const STORE = "gudgeon.queue";
 const RETRY_MS = 4000;
 const line = document.getElementById("queue");
+const forms = new Map();
 let sending = false;
 let timer = 0;
 
@@ -32,6 +33,15 @@ function drop(key) {
 
 // what the server could not take stays at the head of the queue until the person has said what to do with it
 function ask(item, answer) {
+  const form = forms.get(item.key);
+  if (answer.state === "refused" && form?.isConnected) {
+    drop(item.key);
+    form.classList.remove("kept");
+    form.querySelectorAll("button").forEach(button => { button.disabled = false; });
+    say(answer.sentences.join(" "));
+    line?.scrollIntoView({block: "nearest"});
+    return;
+  }
   const buttons = [];
   if (answer.state === "clashed") {
     buttons.push(["Send mine all the same", () => {
@@ -91,6 +101,7 @@ document.addEventListener("submit", event => {
   data.set("at", new Date().toISOString());
   const body = new URLSearchParams(data).toString();
   keep([...kept(), {key: data.get("key"), url: form.getAttribute("action"), body, back: data.get("back")}]);
+  forms.set(data.get("key"), form);
   form.classList.add("kept");
   form.querySelectorAll("button").forEach(button => { button.disabled = true; });
   say(withPhoto ? "Kept on this device, but without the photo: take it again when the server answers." : "Sending …");
