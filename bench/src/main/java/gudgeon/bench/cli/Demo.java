@@ -4,6 +4,7 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.journal.JournalFile;
 import gudgeon.store.journal.Reading;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Outcome;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
@@ -50,6 +51,10 @@ final class Demo implements AutoCloseable {
 
     Shelf shelf() {
         return shelf;
+    }
+
+    Photos photos() {
+        return new Photos(folder);
     }
 
     private static List<Entry> entries() {

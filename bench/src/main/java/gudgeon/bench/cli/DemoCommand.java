@@ -28,7 +28,12 @@ final class DemoCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Demo demo = Demo.open()) {
-            Serving.run(Objects.requireNonNull(spec).commandLine(), demo.shelf(), List.of(Serving.demo()), port);
+            Serving.run(
+                    Objects.requireNonNull(spec).commandLine(),
+                    demo.shelf(),
+                    demo.photos(),
+                    List.of(Serving.demo()),
+                    port);
         }
         return Gudgeon.CLEAR;
     }

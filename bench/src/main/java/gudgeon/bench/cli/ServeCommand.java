@@ -1,6 +1,7 @@
 package gudgeon.bench.cli;
 
 import gudgeon.bench.web.NamedBook;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -46,8 +47,10 @@ final class ServeCommand implements Callable<Integer> {
         for (Path file : books) {
             named.add(new NamedBook(name(file, names), Books.geometry(file)));
         }
-        try (Shelf shelf = Objects.requireNonNull(data).open()) {
-            Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, named, port);
+        DataFolder folder = Objects.requireNonNull(data);
+        try (Shelf shelf = folder.open()) {
+            Photos photos = new Photos(folder.path());
+            Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, photos, named, port);
         }
         return Gudgeon.CLEAR;
     }

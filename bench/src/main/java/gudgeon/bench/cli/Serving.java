@@ -4,6 +4,7 @@ import gudgeon.bench.web.Bench;
 import gudgeon.bench.web.NamedBook;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import io.javalin.util.JavalinBindException;
 import java.io.IOException;
@@ -34,11 +35,11 @@ final class Serving {
         }
     }
 
-    static void run(CommandLine command, Shelf shelf, List<NamedBook> books, int port) {
+    static void run(CommandLine command, Shelf shelf, Photos photos, List<NamedBook> books, int port) {
         if (port < 0 || port > 65535) {
             throw new Unusable("A port is a number from 0 to 65535, not " + port + ".");
         }
-        try (Bench bench = Bench.start(shelf, books, port)) {
+        try (Bench bench = Bench.start(shelf, photos, books, port)) {
             command.getOut()
                     .println("Gudgeon is at " + bench.address() + " on this machine only. Stop it with Ctrl+C.");
             new CountDownLatch(1).await();

@@ -16,6 +16,7 @@ import gudgeon.bench.web.today.TodayRoom;
 import gudgeon.bench.web.undo.UndoRoom;
 import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.book.Geometry;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -51,14 +52,15 @@ public final class Bench implements AutoCloseable {
      * Serves the builds on the shelf, and books whose fit can be tried.
      *
      * @param shelf the shelf; it stays the caller's to close
+     * @param photos the photos of its builds
      * @param books the books served, each under its name
      * @param port the port, or 0 for any that is free
      * @throws io.javalin.util.JavalinBindException if the port is taken
      */
-    public static Bench start(Shelf shelf, List<NamedBook> books, int port) {
+    public static Bench start(Shelf shelf, Photos photos, List<NamedBook> books, int port) {
         List<NamedBook> served = List.copyOf(books);
-        return new Bench(
-                Javalin.create(config -> configure(config, shelf, served)).start(LOOPBACK, port));
+        return new Bench(Javalin.create(config -> configure(config, new Builds(shelf, photos), served))
+                .start(LOOPBACK, port));
     }
 
     /** Where the pages are. */
@@ -71,7 +73,7 @@ public final class Bench implements AutoCloseable {
         server.stop();
     }
 
-    private static void configure(JavalinConfig config, Shelf shelf, List<NamedBook> books) {
+    private static void configure(JavalinConfig config, Builds builds, List<NamedBook> books) {
         config.startup.showJavalinBanner = false;
         config.staticFiles.add(files -> {
             files.hostedPath = "/assets";
@@ -80,7 +82,6 @@ public final class Bench implements AutoCloseable {
         });
         config.http.maxRequestSize = LARGEST_REQUEST;
         Pages pages = new Pages();
-        Builds builds = new Builds(shelf);
         Clock clock = Clock.system(ZoneId.systemDefault());
         Alarms alarms = new Alarms();
         RoutesConfig routes = config.routes;
@@ -88,7 +89,7 @@ public final class Bench implements AutoCloseable {
         new ThreeLibrary().on(routes);
         new Light().on(routes);
         routes.get("/marks", ctx -> pages.show(ctx, "look/page.jte", Map.of()));
-        new ShelfRoom(pages, shelf, books, alarms, clock).on(routes);
+        new ShelfRoom(pages, builds.shelf(), books, alarms, clock).on(routes);
         new TodayRoom(pages, builds, alarms, clock).on(routes);
         new StripRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);

@@ -2,6 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
@@ -33,7 +34,7 @@ class BenchTest {
     @BeforeAll
     static void start() {
         shelf = Shelf.open(folder);
-        bench = Bench.start(shelf, List.of(), 0);
+        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
     }
 
     @AfterAll

@@ -81,11 +81,13 @@ final class Browser implements AutoCloseable {
 
     /** Waits until the text of the element with that id holds a text. */
     void until(String id, String text) {
-        waiting().withMessage(() -> "'" + text + "' in #" + id).until(d -> text(id).contains(text));
+        waiting()
+                .withMessage(() -> "'" + text + "' in #" + id + ", which says: " + text(id))
+                .until(d -> text(id).contains(text));
     }
 
     WebDriverWait waiting() {
-        return new WebDriverWait(driver, Duration.ofSeconds(30), Duration.ofMillis(50));
+        return new WebDriverWait(driver, Duration.ofSeconds(15), Duration.ofMillis(50));
     }
 
     /** Errors that the page wrote to the console. */

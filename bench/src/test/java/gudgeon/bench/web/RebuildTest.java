@@ -7,6 +7,7 @@ import com.deque.html.axecore.selenium.AxeBuilder;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.StepState;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import java.nio.file.Path;
 import java.util.List;
@@ -33,7 +34,7 @@ class RebuildTest {
     @BeforeEach
     void start() {
         shelf = Shelf.open(folder);
-        bench = Bench.start(shelf, List.of(), 0);
+        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
         browser = new Browser();
         second = new Browser();
     }
@@ -62,7 +63,9 @@ class RebuildTest {
     private void press(Browser in, String selector, String word) {
         long before = build().size();
         button(in, selector, word).click();
-        in.waiting().withMessage("an entry after " + word).until(d -> build().size() > before);
+        in.waiting()
+                .withMessage(() -> "an entry after " + word + "; the page says: " + in.text("queue"))
+                .until(d -> build().size() > before);
         in.waiting()
                 .until(d -> in.driver.findElements(By.cssSelector("form.kept")).isEmpty());
     }
@@ -154,9 +157,10 @@ class RebuildTest {
             press(browser, ".held details[open]", "Go on without this check");
         }
         press(browser, "#done", "Begin this step");
-        browser.driver
-                .findElements(By.cssSelector("#done input[type=checkbox]"))
-                .forEach(WebElement::click);
+        for (WebElement tick : browser.driver.findElements(By.cssSelector("#done input[type=checkbox]"))) {
+            browser.driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", tick);
+            tick.click();
+        }
         press(browser, "#done", "Done");
         assertThat(build().step("close-case").status()).isEqualTo(StepState.Status.DONE);
     }
@@ -167,7 +171,7 @@ class RebuildTest {
         unfold(browser, "A fault was found");
         new Select(browser.the("fault-at")).selectByValue("selector-forks");
         browser.the("fault-what").sendKeys("Third gear does not go in");
-        press(browser, "main", "Take it down");
+        press(browser, "details[open]", "Take it down");
         open("/undo?of=selector-forks");
         assertThat(browser.text("main")).contains("Join the crankcase halves", "crankcase gasket");
         press(browser, "main", "It is all off");
@@ -187,7 +191,7 @@ class RebuildTest {
         button(browser, "main", "Off, and in bag").click();
         browser.until("queue", "1 tick waits");
         long before = build().size();
-        bench = Bench.start(shelf, List.of(), port);
+        bench = Bench.start(shelf, new Photos(folder), List.of(), port);
         browser.waiting().until(d -> build().size() == before + 1);
         browser.waiting().until(d -> browser.text("queue").isEmpty());
         Fact last = build().entries().get((int) before).fact();

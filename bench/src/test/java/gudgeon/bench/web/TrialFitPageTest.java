@@ -6,6 +6,7 @@ import com.deque.html.axecore.results.Results;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
@@ -43,6 +44,7 @@ class TrialFitPageTest {
             shelf = Shelf.open(folder);
             bench = Bench.start(
                     shelf,
+                    new Photos(folder),
                     List.of(new NamedBook("tarn-98", read.book().geometry().orElseThrow())),
                     0);
         }

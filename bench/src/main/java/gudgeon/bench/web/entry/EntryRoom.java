@@ -9,10 +9,11 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Refusals;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
-import gudgeon.store.photo.Photos;
+import gudgeon.store.photo.Kept;
 import gudgeon.store.shelf.Outcome;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,6 +24,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 
 /** Takes down what the forms of a build's pages send: {@code POST /builds/<id>/entries}. */
 public final class EntryRoom {
@@ -57,7 +59,7 @@ public final class EntryRoom {
         if (wantsData(ctx)) {
             ctx.json(Map.of("state", answer.state(), "sentences", answer.sentences(), "seen", answer.seen()));
         } else if (answer.isKept()) {
-            ctx.redirect(back, io.javalin.http.HttpStatus.SEE_OTHER);
+            ctx.redirect(back, HttpStatus.SEE_OTHER);
         } else {
             ctx.status(answer.state().equals("clashed") ? 409 : 422);
             pages.show(
@@ -98,10 +100,10 @@ public final class EntryRoom {
             return;
         }
         try (InputStream content = file.content()) {
-            Photos.Outcome outcome = builds.shelf().photos().add(content);
-            if (outcome instanceof Photos.Refused refused) {
+            Kept outcome = builds.photos().keep(content);
+            if (outcome instanceof Kept.Refused refused) {
                 form.refuse(refused.sentence());
-            } else if (outcome instanceof Photos.Kept kept) {
+            } else if (outcome instanceof Kept.Photo kept) {
                 facts.add(new Fact.Photographed(on(form), kept.hash(), form.text("caption")));
             }
         } catch (IOException broken) {
@@ -138,7 +140,7 @@ public final class EntryRoom {
     private List<Entry> entries(Context ctx, Opened opened, Form form, List<Fact> facts) {
         String key = form.text("key").matches("[A-Za-z0-9-]{8,56}")
                 ? form.text("key")
-                : java.util.UUID.randomUUID().toString();
+                : UUID.randomUUID().toString();
         long seen = form.optionalWhole("seen", "Last entry seen")
                 .orElse((int) opened.build().size());
         String device = Device.of(ctx);
@@ -154,7 +156,7 @@ public final class EntryRoom {
     private Instant at(Form form) {
         Instant now = clock.instant();
         try {
-            Instant ticked = Instant.parse(form.text("at"));
+            Instant ticked = Instant.parse(form.text("ticked"));
             return ticked.isAfter(now) ? now : ticked;
         } catch (DateTimeParseException notSaid) {
             return now;

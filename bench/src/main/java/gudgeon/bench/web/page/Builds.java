@@ -1,6 +1,7 @@
 package gudgeon.bench.web.page;
 
 import gudgeon.rebuild.build.Build;
+import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.ShelvedBuild;
 import io.javalin.http.Context;
@@ -11,9 +12,16 @@ import java.util.Map;
 /** The builds on the shelf as pages ask for them. */
 public final class Builds {
     private final Shelf shelf;
+    private final Photos photos;
 
-    public Builds(Shelf shelf) {
+    public Builds(Shelf shelf, Photos photos) {
         this.shelf = shelf;
+        this.photos = photos;
+    }
+
+    /** The photos of all builds. */
+    public Photos photos() {
+        return photos;
     }
 
     /** The shelf itself. */

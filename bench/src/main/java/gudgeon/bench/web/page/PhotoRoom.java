@@ -1,10 +1,13 @@
 package gudgeon.bench.web.page;
 
-import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.store.photo.Photos;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.io.InputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** Shows photos: {@code /builds/<id>/photos/<hash>}, with {@code ?small=1} a smaller copy. */
 public final class PhotoRoom {
@@ -20,17 +23,15 @@ public final class PhotoRoom {
     }
 
     private void show(Context ctx) {
-        Opened opened = builds.open(ctx, Tab.JOURNAL);
-        String hash = ctx.pathParam("photo");
-        if (!hash.matches("[0-9a-f]{64}") || opened.build().size() == 0) {
-            throw new NotFoundResponse();
+        builds.open(ctx, Tab.JOURNAL);
+        Photos.Copy copy = ctx.queryParam("small") != null ? Photos.Copy.SMALL : Photos.Copy.FULL;
+        Path file = builds.photos().file(ctx.pathParam("photo"), copy).orElseThrow(NotFoundResponse::new);
+        try {
+            ctx.contentType("image/jpeg")
+                    .header("Cache-Control", "private, max-age=31536000, immutable")
+                    .result(Files.newInputStream(file));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
-        InputStream photo = builds.shelf()
-                .photos()
-                .open(hash, ctx.queryParam("small") != null)
-                .orElseThrow(NotFoundResponse::new);
-        ctx.contentType("image/jpeg")
-                .header("Cache-Control", "private, max-age=31536000, immutable")
-                .result(photo);
     }
 }

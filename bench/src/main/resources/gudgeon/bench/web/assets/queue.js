@@ -98,7 +98,7 @@ document.addEventListener("submit", event => {
   if (withPhoto && navigator.onLine) return;
   event.preventDefault();
   if (!form.reportValidity()) return;
-  data.set("at", new Date().toISOString());
+  data.set("ticked", new Date().toISOString());
   const body = new URLSearchParams(data).toString();
   keep([...kept(), {key: data.get("key"), url: form.getAttribute("action"), body, back: data.get("back")}]);
   forms.set(data.get("key"), form);
