@@ -7,6 +7,7 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.BookChanged;
 import gudgeon.rebuild.journal.Fact.Corrected;
 import gudgeon.rebuild.journal.Fact.Started;
+import gudgeon.rebuild.journal.Telling;
 import gudgeon.store.journal.EntryJson;
 import gudgeon.store.journal.Reading;
 import gudgeon.store.shelf.Outcome.Clashing;
@@ -128,11 +129,10 @@ final class Admission {
             clashes.add(new Clashing(
                     number,
                     earlier,
-                    "Entry " + number + ", made on " + earlier.device() + " at " + earlier.at() + ", says "
-                            + EntryJson.word(earlier.fact()) + " of "
-                            + earlier.fact().about()
-                            + ", which can't stand beside " + EntryJson.word(entry.fact())
-                            + ". Nothing was written. Look at what is so, and enter that."));
+                    "Meanwhile on " + earlier.device() + " (entry " + number + "): "
+                            + Telling.of(earlier.fact(), build.structure())
+                            + " That can't stand beside: " + Telling.of(entry.fact(), build.structure())
+                            + " Nothing was written. Look at what is so, and enter that."));
         }
     }
 
