@@ -73,7 +73,7 @@ public final class ShelfRoom {
                 "shelf/page.jte",
                 Map.of(
                         "lines", lines,
-                        "archetypes", Archetype.all(),
+                        "archetypes", List.of(Archetype.values()),
                         "books", books,
                         "name", name,
                         "refusals", refusals));
