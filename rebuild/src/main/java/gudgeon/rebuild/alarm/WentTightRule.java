@@ -23,7 +23,12 @@ final class WentTightRule implements Rule {
     private final Fits fits;
 
     /** A mistake that would make it go tight, and how far its angles lie from those felt, in degrees. */
-    private record Suspect(int teeth, boolean turned, double offDeg, TrialFit fit) {}
+    private record Suspect(int teeth, boolean turned, double offDeg, TrialFit fit) {
+        /** How many mistakes it takes: one is likelier than two at once. */
+        int mistakes() {
+            return (teeth == 0 ? 0 : 1) + (turned ? 1 : 0);
+        }
+    }
 
     WentTightRule(Fits fits) {
         this.fits = fits;
@@ -43,7 +48,7 @@ final class WentTightRule implements Rule {
         Optional<Suspect> best = AsMeasured.of(build).stream()
                 .flatMap(parts -> suspects(build, parts, felt).stream())
                 .filter(suspect -> suspect.offDeg() <= CamTiming.TOLERANCE_DEG)
-                .min(Comparator.comparingDouble(Suspect::offDeg));
+                .min(Comparator.comparingInt(Suspect::mistakes).thenComparingDouble(Suspect::offDeg));
         if (best.isEmpty()) {
             return unexplained(number);
         }

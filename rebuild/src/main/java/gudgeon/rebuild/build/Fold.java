@@ -350,10 +350,11 @@ final class Fold {
     }
 
     private void fitted(Fact.Fitted fact, long number) {
-        enterUnlessKnown(fact.position(), fact.part(), number);
         Place before = place(fact.position());
+        String part = nameOf(fact, before, number);
+        enterUnlessKnown(fact.position(), part, number);
         boolean another =
-                before.isFilled() && !(before.fitted() > 0 && before.part().equals(fact.part()));
+                before.isFilled() && !(before.fitted() > 0 && before.part().equals(part));
         if (another) {
             takeOut(fact.position(), number);
         }
@@ -362,9 +363,23 @@ final class Fold {
             faults = faults.minus(fact.position());
         }
         int wanted = structure.position(fact.position()).map(Position::quantity).orElse(1);
-        Place now = place(fact.position()).filled(fact.part(), fact.count(), wanted, fact.way(), number);
+        Place now = place(fact.position()).filled(part, fact.count(), wanted, fact.way(), number);
         places = places.plus(fact.position(), now);
         disturbances.byDoing(fact.position()).forEach(check -> makeVoid(check, number));
+    }
+
+    /** A part that can be used only once and came by order is not the one that came off, even if nobody named it. */
+    private String nameOf(Fact.Fitted fact, Place place, long number) {
+        boolean asArrived = fact.part().isEmpty()
+                && place.arrived() > 0
+                && structure
+                        .position(fact.position())
+                        .filter(Position::singleUse)
+                        .isPresent();
+        if (!asArrived) {
+            return fact.part();
+        }
+        return place.status() == Place.Status.PARTLY_IN ? place.part() : "as arrived, entry " + number;
     }
 
     private void ofBuild(Fact fact, long number) {

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.alarm;
+
+import org.jspecify.annotations.NullMarked;
