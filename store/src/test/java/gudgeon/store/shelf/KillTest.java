@@ -2,7 +2,6 @@ package gudgeon.store.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Found;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -19,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -34,12 +34,13 @@ class KillTest {
 
     @Test
     void noAcknowledgedEntryIsLost() throws Exception {
+        Child children = Child.packedIn(folders);
         ExecutorService hands = Executors.newFixedThreadPool(AT_ONCE);
         List<Callable<Integer>> work = new ArrayList<>();
         for (int folder = 0; folder < FOLDERS; folder++) {
             Path here = folders.resolve("shelf-" + folder);
             Random random = new Random(folder);
-            work.add(() -> killAgainAndAgain(here, random));
+            work.add(() -> killAgainAndAgain(children, here, random));
         }
         int acknowledged = 0;
         for (Future<Integer> done : hands.invokeAll(work)) {
@@ -49,36 +50,28 @@ class KillTest {
         assertThat(acknowledged).isGreaterThan(FOLDERS * KILLS_EACH);
     }
 
-    private static int killAgainAndAgain(Path folder, Random random) throws IOException, InterruptedException {
+    private static int killAgainAndAgain(Child children, Path folder, Random random)
+            throws IOException, InterruptedException {
         String id;
         try (Shelf shelf = Shelf.open(folder)) {
             id = shelf.start("Tarn 98", Small.book(), Found.IN_PIECES, "bench");
         }
         Set<String> acknowledged = new HashSet<>();
         for (int kill = 0; kill < KILLS_EACH; kill++) {
-            acknowledged.addAll(writeUntilKilled(folder, id, "k" + kill, random.nextInt(LONGEST_LIFE_MICROS)));
+            acknowledged.addAll(
+                    writeUntilKilled(children, folder, id, "k" + kill, random.nextInt(LONGEST_LIFE_MICROS)));
             prove(folder, id, acknowledged);
+        }
+        try (Shelf shelf = Shelf.open(folder)) {
+            assertThat(shelf.build(id).orElseThrow().size()).isGreaterThan(acknowledged.size());
         }
         return acknowledged.size();
     }
 
     /** Kills the writing process some time after its first acknowledgement; gives every key that it acknowledged. */
-    private static List<String> writeUntilKilled(Path folder, String id, String keys, int micros)
+    private static List<String> writeUntilKilled(Child children, Path folder, String id, String keys, int micros)
             throws IOException, InterruptedException {
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xmx64m",
-                        "-Xshare:auto",
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-                        Appender.class.getName(),
-                        folder.toString(),
-                        id,
-                        keys)
-                .redirectError(folder.resolve("errors.txt").toFile())
-                .start();
+        Process child = children.start(folder, id, keys);
         List<String> acknowledged = new ArrayList<>();
         try (BufferedReader lines =
                 new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
@@ -98,12 +91,11 @@ class KillTest {
     private static void prove(Path folder, String id, Set<String> acknowledged) {
         try (Database database = Database.open(folder.resolve("shelf.db"))) {
             assertThat(database.integrity()).isEqualTo("ok");
-        }
-        try (Shelf shelf = Shelf.open(folder)) {
-            assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
-            Set<String> kept = new HashSet<>();
-            shelf.build(id).orElseThrow().entries().stream().map(Entry::key).forEach(kept::add);
-            assertThat(kept).containsAll(acknowledged);
+            Journals.Shelved row = database.read(journals -> journals.build(id)).orElseThrow();
+            List<Line> lines = database.read(journals -> journals.lines(id));
+            assertThat(Chain.verify(id, lines, row.entries(), row.head())).isInstanceOf(Verified.Sound.class);
+            assertThat(lines.stream().map(Line::key).collect(Collectors.toSet()))
+                    .containsAll(acknowledged);
         }
     }
 }
