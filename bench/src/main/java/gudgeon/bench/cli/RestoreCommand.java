@@ -39,7 +39,13 @@ final class RestoreCommand implements Callable<Integer> {
         Restored restored =
                 new Restoring(data.path(), Clock.system(ZoneId.systemDefault())).restore(Optional.ofNullable(backup));
         out.println("The builds are again as they were at "
-                + restored.backup().taken().atZone(ZoneId.systemDefault()).toLocalDateTime() + " ("
+                + restored.backup()
+                        .taken()
+                        .atZone(ZoneId.systemDefault())
+                        .toLocalDateTime()
+                        .toString()
+                        .replace("T", " ")
+                + " ("
                 + restored.backup().name() + ").");
         restored.aside().ifPresent(aside -> out.println("What was there before is kept in " + aside + "."));
         return Gudgeon.CLEAR;

@@ -1,5 +1,6 @@
 package gudgeon.store.archive;
 
+import gudgeon.store.disk.Reason;
 import gudgeon.store.disk.WholeFile;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Line;
@@ -65,7 +66,8 @@ public record Export(Shelf shelf, Photos photos) {
         try {
             WholeFile.write(file, partial -> write(partial, manifest, journal, contents, there));
         } catch (IOException fault) {
-            throw new ShelfFault(file + " could not be written: " + fault + ". See that the disk has room.", fault);
+            throw new ShelfFault(
+                    file + " could not be written: " + Reason.of(fault) + ". See that the disk has room.", fault);
         }
         return new Exported(journal.lines().size(), there.size(), notes);
     }

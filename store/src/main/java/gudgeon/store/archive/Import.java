@@ -1,6 +1,7 @@
 package gudgeon.store.archive;
 
 import gudgeon.store.archive.Proof.Proved;
+import gudgeon.store.disk.Reason;
 import gudgeon.store.photo.Kept;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
@@ -32,7 +33,7 @@ public record Import(Shelf shelf, Photos photos) {
         } catch (IOException unreadable) {
             return refused(
                     file,
-                    List.of("It is no archive that can be opened: " + unreadable.getMessage()
+                    List.of("It is no archive that can be opened: " + Reason.of(unreadable)
                             + ". Name the file that gudgeon export wrote, or get it again."));
         }
     }

@@ -1,5 +1,6 @@
 package gudgeon.store.archive;
 
+import gudgeon.store.disk.Reason;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -86,7 +87,7 @@ final class OpenedArchive implements AutoCloseable {
             }
             return Optional.of(bytes);
         } catch (IOException broken) {
-            sentences.add("Its " + name + " can't be unpacked: " + broken.getMessage() + ".");
+            sentences.add("Its " + name + " can't be unpacked: " + Reason.of(broken) + ".");
             return Optional.empty();
         }
     }

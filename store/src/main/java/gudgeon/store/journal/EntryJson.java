@@ -51,11 +51,6 @@ public final class EntryJson {
         return line.toString();
     }
 
-    /** The word of a fact's type. */
-    public static String word(Fact fact) {
-        return FactJson.form(fact).word();
-    }
-
     /** Reads one entry; what was read is a list of one. */
     public static Reading read(String text) {
         List<String> sentences = new ArrayList<>();

@@ -1,5 +1,6 @@
 package gudgeon.store.photo;
 
+import gudgeon.store.disk.Reason;
 import gudgeon.store.disk.WholeFile;
 import gudgeon.store.shelf.ContentHash;
 import gudgeon.store.shelf.ShelfFault;
@@ -116,7 +117,8 @@ public final class Photos {
 
     private static ShelfFault notWritten(IOException fault) {
         return new ShelfFault(
-                "The photo could not be kept: " + fault + ". See that the disk has room and send it again.", fault);
+                "The photo could not be kept: " + Reason.of(fault) + ". See that the disk has room and send it again.",
+                fault);
     }
 
     /** The file of a photo; empty if it is not there or that is no hash. */

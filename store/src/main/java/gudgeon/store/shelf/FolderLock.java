@@ -1,5 +1,6 @@
 package gudgeon.store.shelf;
 
+import gudgeon.store.disk.Reason;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
@@ -28,7 +29,7 @@ record FolderLock(FileChannel channel) implements AutoCloseable {
             return new FolderLock(channel);
         } catch (IOException unusable) {
             throw new ShelfFault(
-                    "The data folder " + folder + " can't be used: " + unusable
+                    "The data folder " + folder + " can't be used: " + Reason.of(unusable)
                             + ". Name a folder that you may write with --data.",
                     unusable);
         }
@@ -47,7 +48,7 @@ record FolderLock(FileChannel channel) implements AutoCloseable {
         try {
             channel.close();
         } catch (IOException gone) {
-            throw new ShelfFault("The data folder could not be let go: " + gone, gone);
+            throw new ShelfFault("The data folder could not be let go: " + Reason.of(gone), gone);
         }
     }
 }

@@ -2,6 +2,7 @@ package gudgeon.store.shelf;
 
 import gudgeon.store.backup.Backup;
 import gudgeon.store.backup.Backups;
+import gudgeon.store.disk.Reason;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +47,8 @@ public final class Restoring {
             return bring(name);
         } catch (IOException fault) {
             throw new ShelfFault(
-                    "The backup could not be restored: " + fault + ". See that the disk has room and can be written.",
+                    "The backup could not be restored: " + Reason.of(fault)
+                            + ". See that the disk has room and can be written.",
                     fault);
         } finally {
             lock.close();
@@ -108,7 +110,8 @@ public final class Restoring {
             Files.deleteIfExists(file);
         } catch (IOException fault) {
             throw new ShelfFault(
-                    "The file " + file + " can't be removed: " + fault + ". Remove it and try again.", fault);
+                    "The file " + file + " can't be removed: " + Reason.of(fault) + ". Remove it and try again.",
+                    fault);
         }
     }
 }

@@ -8,6 +8,7 @@ import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.backup.Backup;
 import gudgeon.store.backup.Backups;
+import gudgeon.store.disk.Reason;
 import gudgeon.store.journal.EntryJson;
 import gudgeon.store.journal.Reading;
 import java.io.IOException;
@@ -33,7 +34,7 @@ public final class Shelf implements AutoCloseable {
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
     private final Backups backups;
-    private final Optional<String> backupFault;
+    private final DailyBackup daily;
     /** Builds that were folded, so that a page need not read a journal again. */
     private final Map<String, Build> folded = new ConcurrentHashMap<>();
 
@@ -42,12 +43,13 @@ public final class Shelf implements AutoCloseable {
         this.database = database;
         this.clock = backups.clock();
         this.backups = backups;
-        this.backupFault = backUpIfDue();
+        this.daily = new DailyBackup(backups, database);
+        daily.ifDue();
     }
 
     /**
-     * Opens the shelf of a data folder, which is made if it is not there. At the first opening of a day, and of a week, the database
-     * is copied to the folder's backups.
+     * Opens the shelf of a data folder, which is made if it is not there. At its first use on a day, and in a week, the database is
+     * copied to the folder's backups.
      *
      * @throws ShelfFault if another process holds the folder, or it can't be used
      */
@@ -67,20 +69,9 @@ public final class Shelf implements AutoCloseable {
         }
     }
 
-    /** A backup that fails must not keep anyone from the work; it is told instead. */
-    private Optional<String> backUpIfDue() {
-        try {
-            backups.due(database::copyTo);
-            return Optional.empty();
-        } catch (IOException | ShelfFault fault) {
-            return Optional.of("No backup could be made in " + backups.folder() + ": " + fault.getMessage()
-                    + ". See that the disk has room and can be written.");
-        }
-    }
-
-    /** Why the backup that was due at opening could not be made; empty if all is well. */
-    public Optional<String> backupFault() {
-        return backupFault;
+    /** Why the backup of the day could not be made; empty if all is well. */
+    public synchronized Optional<String> backupFault() {
+        return daily.fault();
     }
 
     /**
@@ -93,7 +84,8 @@ public final class Shelf implements AutoCloseable {
         try {
             return backups.file(backups.make(Backup.Kind.ASKED, database::copyTo));
         } catch (IOException fault) {
-            throw new ShelfFault("The backup could not be made: " + fault + ". See that the disk has room.", fault);
+            throw new ShelfFault(
+                    "The backup could not be made: " + Reason.of(fault) + ". See that the disk has room.", fault);
         }
     }
 
@@ -233,6 +225,7 @@ public final class Shelf implements AutoCloseable {
 
     private Outcome write(String id, Build before, Admission admission) {
         if (!admission.lines().isEmpty()) {
+            daily.ifDue();
             database.write(journals -> journals.append(id, admission.lines()));
             boolean newBook = admission.fresh().stream().anyMatch(entry -> entry.fact() instanceof BookChanged);
             if (newBook) {

@@ -9,6 +9,8 @@ import gudgeon.rebuild.journal.Fact.Noted;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -163,5 +165,11 @@ class EntryJsonTest {
                         + "\"device\":\"d\",\"seen\":0,\"entry\":\"e\",\"why\":\"\",\"instead\":{\"type\":\"step-done\","
                         + "\"version\":1}}"))
                 .containsExactly("Entry, 'instead': 'step' is missing. Give a text in quotes.");
+    }
+
+    @Test
+    void theManualNamesEveryType() throws IOException {
+        String manual = Files.readString(Path.of("../docs/journal.md"));
+        assertThat(FactForms.ALL).allSatisfy(form -> assertThat(manual).contains("`" + form.word() + "`"));
     }
 }

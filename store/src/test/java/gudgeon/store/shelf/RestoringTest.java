@@ -10,10 +10,14 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -89,5 +93,48 @@ class RestoringTest {
         }
         assertThat(entries(id)).isEqualTo(3);
         assertThat(folder.resolve("set-aside")).doesNotExist();
+    }
+
+    private List<String> daysBackedUp() throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve("backups"))) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.startsWith("daily-"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void aShelfThatStaysOpenIsBackedUpEachDayItIsUsed() throws IOException {
+        Instant[] now = {Small.NOW};
+        InstantSource source = () -> now[0];
+        Clock running = source.withZone(ZoneOffset.UTC);
+        try (Shelf shelf = Shelf.open(folder, running)) {
+            String id = shelf.start("Tarn 98", Small.book(), Found.TOGETHER, "bench");
+            for (int day = 0; day < 3; day++) {
+                now[0] = Small.NOW.plus(Duration.ofDays(day));
+                shelf.append(id, List.of(Small.entry("a" + day, "bench", 1, new Noted("", "one"))));
+                shelf.append(id, List.of(Small.entry("b" + day, "bench", 1, new Noted("", "two"))));
+            }
+            assertThat(daysBackedUp())
+                    .containsExactly(
+                            "daily-2026-03-01T100000Z.db",
+                            "daily-2026-03-02T100000Z.db",
+                            "daily-2026-03-03T100000Z.db");
+        }
+    }
+
+    @Test
+    void aBackupThatFailsIsToldAndKeepsNobodyFromTheWork() throws IOException {
+        String id;
+        try (Shelf shelf = Shelf.open(folder, CLOCK)) {
+            id = shelf.start("Tarn 98", Small.book(), Found.TOGETHER, "bench");
+        }
+        Files.writeString(folder.resolve("backups"), "a file where the folder should be");
+        try (Shelf shelf = Shelf.open(folder, CLOCK)) {
+            assertThat(shelf.backupFault()).get().asString().startsWith("No backup could be made");
+            assertThat(shelf.append(id, List.of(Small.entry("a", "bench", 1, new Noted("", "one")))))
+                    .isInstanceOf(Outcome.Kept.class);
+        }
     }
 }

@@ -133,9 +133,9 @@ class ShelfTest {
                                         assertThat(clashing.number()).isEqualTo(2);
                                         assertThat(clashing.sentence())
                                                 .contains(
-                                                        "Entry 2, made on bench",
-                                                        "check-failed of crank-free",
-                                                        "check-passed");
+                                                        "on bench (entry 2)",
+                                                        "Check failed: Crankshaft turns freely",
+                                                        "Check passed");
                                     }));
             assertThat(shelf.build(id).orElseThrow().size()).isEqualTo(2);
             assertThat(append(shelf, id, "c", "phone", 2, new CheckPassed("crank-free", "", "")))
