@@ -164,6 +164,18 @@ public final class Build {
         return known ? Optional.of(thatCameOff(position)) : Optional.empty();
     }
 
+    /**
+     * Whether what a step fits stands in the way of what it covers: the step is done, or the first of its positions is in, as a head
+     * that sits on its barrel though its nuts are off.
+     */
+    public boolean covers(Step step) {
+        return step(step.id()).stands()
+                || step.fits().stream()
+                        .findFirst()
+                        .filter(position -> place(position).status() != Place.Status.OUT)
+                        .isPresent();
+    }
+
     /** Whether a step's parts are all in, so that nothing of it was forgotten. */
     public boolean isFilled(Step step) {
         return step.fits().stream().allMatch(position -> place(position).isFilled());

@@ -151,6 +151,14 @@ final class Fold {
         return known != null ? known : together() ? Place.asFound() : Place.EMPTY;
     }
 
+    private boolean covers(Step step) {
+        return step(step.id()).stands()
+                || step.fits().stream()
+                        .findFirst()
+                        .filter(position -> place(position).status() != Place.Status.OUT)
+                        .isPresent();
+    }
+
     private boolean ofStep(Fact fact, long number, Instant at) {
         if (fact instanceof Fact.StepBegun begun) {
             begin(begun.step(), number);
@@ -198,7 +206,7 @@ final class Fold {
     private void undo(String step, long number, String why) {
         List<String> fits = structure.step(step).map(Step::fits).orElse(List.of());
         List<String> off = new ArrayList<>(List.of(step));
-        Cover.of(structure, fits, over -> step(over.id()).stands()).forEach(over -> off.add(over.id()));
+        Cover.of(structure, fits, this::covers).forEach(over -> off.add(over.id()));
         off.forEach(id -> open(id, number, id.equals(step) ? why : "It stood over what was taken off."));
     }
 
@@ -289,7 +297,7 @@ final class Fold {
 
     /** One part of a step came off: what covers it is off, the step is open, its other parts stay until they come off too. */
     private void partlyUndone(String position, Step step, long number) {
-        Cover.of(structure, List.of(position), over -> step(over.id()).stands() && !over.equals(step))
+        Cover.of(structure, List.of(position), over -> covers(over) && !over.equals(step))
                 .forEach(over -> open(over.id(), number, "It stood over what was taken off."));
         takeOut(position, number);
         steps = steps.plus(step.id(), StepState.OPEN);

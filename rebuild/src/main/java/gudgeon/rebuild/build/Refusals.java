@@ -139,10 +139,7 @@ public final class Refusals {
         if (state.status() == StepState.Status.OPEN && allOff) {
             sentences.add("The step '" + structure.name(undone.step()) + "' is not done, so it can't be undone.");
         }
-        Cover.of(
-                        structure,
-                        fits,
-                        over -> build.step(over.id()).stands() && !over.id().equals(undone.step()))
+        Cover.of(structure, fits, over -> build.covers(over) && !over.id().equals(undone.step()))
                 .forEach(over -> sentences.add("'" + over.name() + "' still stands over '"
                         + structure.name(undone.step()) + "'. Undo it first."));
     }

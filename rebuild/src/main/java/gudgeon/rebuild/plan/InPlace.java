@@ -9,8 +9,8 @@ import java.util.List;
 final class InPlace {
     private InPlace() {}
 
-    /** Whether a step stands, or part of what it fits is in: a case half that is on covers, though its screws are out. */
-    static boolean is(Build build, Step step) {
+    /** Whether a step is done, or any part of what it fits is in, so that something of it can come off. */
+    static boolean any(Build build, Step step) {
         return build.step(step.id()).stands() || step.fits().stream().anyMatch(position -> is(build, position));
     }
 
@@ -23,7 +23,7 @@ final class InPlace {
     static List<Step> over(Build build, String position) {
         return build.structure().stepsCovering(position).stream()
                 .filter(step -> !step.fits().contains(position))
-                .filter(step -> is(build, step))
+                .filter(build::covers)
                 .toList();
     }
 }

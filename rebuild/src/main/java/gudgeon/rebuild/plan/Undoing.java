@@ -62,14 +62,14 @@ final class Undoing {
     private List<Step> comingOff(Set<String> positions) {
         Set<Step> own = new LinkedHashSet<>();
         Set<String> reached = new LinkedHashSet<>(positions);
-        structure.step(id).filter(step -> InPlace.is(build, step)).ifPresent(own::add);
+        structure.step(id).filter(step -> InPlace.any(build, step)).ifPresent(own::add);
         positions.forEach(position -> structure
                 .stepFitting(position)
-                .filter(step -> InPlace.is(build, step))
+                .filter(step -> InPlace.any(build, step))
                 .ifPresent(own::add));
         own.forEach(step -> reached.addAll(step.fits()));
         Set<Step> off = new LinkedHashSet<>(own);
-        off.addAll(Cover.of(structure, reached, step -> InPlace.is(build, step)));
+        off.addAll(Cover.of(structure, reached, build::covers));
         return outermostFirst(off);
     }
 

@@ -82,10 +82,11 @@ final class Admission {
         if (EntryJson.read(line.json()) instanceof Reading.Refused refused) {
             sentences.addAll(refused.sentences());
         }
-        if (entry.seen() > build.size()) {
+        long last = build.size() + lines.size();
+        if (entry.seen() > last) {
             fault(
                     entry,
-                    "has seen entry " + entry.seen() + ", but the journal ends at " + build.size()
+                    "has seen entry " + entry.seen() + ", but the journal ends at " + last
                             + ", as after a restored backup. Load the page again and enter it anew.");
         }
         if (entry.fact() instanceof Started) {
