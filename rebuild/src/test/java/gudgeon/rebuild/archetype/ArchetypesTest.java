@@ -16,13 +16,13 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Way;
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -69,16 +69,24 @@ class ArchetypesTest {
             "goggles",
             "fingers");
 
-    static EngineBook read(String archetype) {
-        String name = "/gudgeon/rebuild/archetype/" + archetype + ".yaml";
-        try (InputStream stream = Objects.requireNonNull(ArchetypesTest.class.getResourceAsStream(name))) {
-            BookReading reading = new EngineBookReader().read(stream);
-            assertThat(reading.faults()).isEmpty();
-            assertThat(reading).isInstanceOf(BookReading.Read.class);
-            return ((BookReading.Read) reading).book();
-        } catch (IOException e) {
-            throw new AssertionError(e);
+    private static EngineBook read(String archetype) {
+        BookReading reading = new EngineBookReader()
+                .read(Archetype.of(archetype).orElseThrow().text());
+        assertThat(reading.faults()).isEmpty();
+        assertThat(reading).isInstanceOf(BookReading.Read.class);
+        return ((BookReading.Read) reading).book();
+    }
+
+    @Test
+    void everyBookInTheProgramCanBeChosen() throws IOException {
+        Path folder = Path.of("src", "main", "resources", "gudgeon", "rebuild", "archetype");
+        try (Stream<Path> books = Files.list(folder)) {
+            assertThat(books.map(book -> book.getFileName().toString()))
+                    .containsExactlyInAnyOrderElementsOf(Stream.of(Archetype.values())
+                            .map(archetype -> archetype.id() + ".yaml")
+                            .toList());
         }
+        assertThat(Archetype.of("nothing")).isEmpty();
     }
 
     @ParameterizedTest

@@ -5,11 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.rebuild.book.Structure;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Objects;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -18,9 +14,6 @@ import net.jqwik.api.Provide;
 
 /** A damaged archetype is read or refused in sentences, and never ends in a stack trace. */
 class DamagedArchetypeTest {
-    private static final List<String> ARCHETYPES =
-            List.of("lying-overhead-cam-single", "upright-pushrod-single", "side-valve-stationary");
-
     @Property(tries = 150)
     void anyDamageIsReadOrRefused(@ForAll int which, @ForAll int where, @ForAll byte cut, @ForAll("damage") String by) {
         String text = text(which);
@@ -54,13 +47,8 @@ class DamagedArchetypeTest {
     }
 
     private static String text(int which) {
-        String name = ARCHETYPES.get(Math.floorMod(which, ARCHETYPES.size()));
-        try (InputStream stream = Objects.requireNonNull(
-                DamagedArchetypeTest.class.getResourceAsStream("/gudgeon/rebuild/archetype/" + name + ".yaml"))) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        Archetype[] all = Archetype.values();
+        return all[Math.floorMod(which, all.length)].text();
     }
 
     @Provide

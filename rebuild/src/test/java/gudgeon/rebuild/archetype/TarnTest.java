@@ -13,10 +13,8 @@ import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.book.Where;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +23,7 @@ class TarnTest {
     private static final Where ANYWHERE = new Where(1, 1);
 
     private final EngineBook tarn = read(Path.of("..", "examples", "tarn-98.yaml"));
-    private final EngineBook archetype = archetype();
+    private final EngineBook archetype = Archetype.LYING_OVERHEAD_CAM_SINGLE.book();
 
     @Test
     void hasTheStructureOfItsArchetype() {
@@ -71,15 +69,6 @@ class TarnTest {
                 .allMatch(dimension -> dimension.expect().isPresent());
         assertThat(tarn.structure().joints().stream().flatMap(joint -> joint.holes().stream()))
                 .noneMatch(hole -> hole.thread().isEmpty());
-    }
-
-    private static EngineBook archetype() {
-        String name = "/gudgeon/rebuild/archetype/lying-overhead-cam-single.yaml";
-        try (InputStream stream = Objects.requireNonNull(TarnTest.class.getResourceAsStream(name))) {
-            return whole(new EngineBookReader().read(stream));
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
     }
 
     private static EngineBook read(Path file) {
