@@ -6,6 +6,7 @@ import gudgeon.bench.web.engine.EngineRoom;
 import gudgeon.bench.web.entry.EntryRoom;
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.journal.JournalRoom;
+import gudgeon.bench.web.order.OrderRoom;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
@@ -95,6 +96,7 @@ public final class Bench implements AutoCloseable {
         new AssembleRoom(pages, builds, clock).on(routes);
         new UndoRoom(pages, builds).on(routes);
         new EngineRoom(pages, builds).on(routes);
+        new OrderRoom(pages, builds).on(routes);
         new BookRoom(pages, builds).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
         new PhotoRoom(builds).on(routes);
@@ -129,6 +131,6 @@ public final class Bench implements AutoCloseable {
 
     private static void sayNotHere(Pages pages, Context ctx) {
         ctx.status(404);
-        pages.fault(ctx, "There is no such page", "Nothing is served at this address. Start from the list of books.");
+        pages.fault(ctx, "There is no such page", "Nothing is served at this address. Start from the shelf.");
     }
 }

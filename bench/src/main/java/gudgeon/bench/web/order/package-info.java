@@ -1,0 +1,5 @@
+/** The order in which a fault undoes least. */
+@NullMarked
+package gudgeon.bench.web.order;
+
+import org.jspecify.annotations.NullMarked;
