@@ -44,7 +44,15 @@ class StoreysTest {
             .resideInAPackage("gudgeon.rebuild..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("com.fasterxml..", "io.javalin..", "picocli..", "java.nio.file..");
+            .resideInAnyPackage(
+                    "com.fasterxml..", "io.javalin..", "picocli..", "java.nio.file..", "java.sql..", "org.jdbi..");
+
+    private static final ArchRule NO_PAGES_IN_STORE = ArchRuleDefinition.noClasses()
+            .that()
+            .resideInAPackage("gudgeon.store..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("io.javalin..", "gg.jte..", "picocli..");
 
     private static JavaClasses product() {
         return new ClassFileImporter()
@@ -59,6 +67,7 @@ class StoreysTest {
         DOWNWARD.check(product);
         NUMBERS_ONLY.check(product);
         NO_FRAMEWORKS_BELOW.check(product);
+        NO_PAGES_IN_STORE.check(product);
     }
 
     @Test

@@ -25,6 +25,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -248,6 +250,41 @@ class ShelfTest {
                 assertThat(shelf.build(id).orElseThrow().entries()).hasSize(1 + writers * each / 2);
                 assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
             }
+        }
+    }
+
+    @Test
+    void aDatabaseOfANewerGudgeonIsLeftAlone() {
+        open().close();
+        try (Handle handle =
+                Jdbi.create("jdbc:sqlite:" + folder.resolve("shelf.db")).open()) {
+            handle.execute("PRAGMA user_version = 99");
+        }
+        assertThatThrownBy(this::open)
+                .isInstanceOf(ShelfFault.class)
+                .hasMessageContaining("written by a newer Gudgeon (tables of version 99, this one knows 1)");
+    }
+
+    @Test
+    void aBatchThatTheDiskRefusesHalfwayLeavesNothing() {
+        String id;
+        try (Shelf shelf = open()) {
+            id = start(shelf);
+        }
+        try (Handle handle =
+                Jdbi.create("jdbc:sqlite:" + folder.resolve("shelf.db")).open()) {
+            handle.execute("CREATE TRIGGER full BEFORE INSERT ON entry WHEN NEW.key = 'second'"
+                    + " BEGIN SELECT RAISE(ABORT, 'the disk is full'); END");
+        }
+        Entry first = Small.entry("first", "bench", 1, new Noted("", "one"));
+        Entry second = Small.entry("second", "bench", 1, new Noted("", "two"));
+        try (Shelf shelf = open()) {
+            assertThatThrownBy(() -> shelf.append(id, List.of(first, second)))
+                    .isInstanceOf(ShelfFault.class)
+                    .hasMessageContainingAll("the disk is full", "Nothing of this was kept");
+            assertThat(shelf.build(id).orElseThrow().size()).isEqualTo(1);
+            assertThat(shelf.append(id, List.of(first))).isEqualTo(new Outcome.Kept(2, List.of(2L)));
+            assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
         }
     }
 }
