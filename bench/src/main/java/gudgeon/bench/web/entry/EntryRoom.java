@@ -49,9 +49,7 @@ public final class EntryRoom {
         Form form = new Form(ctx.formParamMap(), refusals);
         List<Fact> facts = new ArrayList<>(new FactForm(opened.build(), form).facts());
         photo(ctx, form, facts);
-        if (refusals.isEmpty()) {
-            refusals.addAll(refusals(opened.build(), facts));
-        }
+        refusals.addAll(refusals(opened.build(), facts));
         Answer answer = refusals.isEmpty()
                 ? keep(ctx, opened, form, facts)
                 : new Answer("refused", refusals, opened.build().size());

@@ -76,6 +76,7 @@ public final class ShelfRoom {
                         "archetypes", List.of(Archetype.values()),
                         "books", books,
                         "name", name,
+                        "backupFault", shelf.backupFault(),
                         "refusals", refusals));
     }
 
