@@ -17,19 +17,20 @@ public final class Alarms {
     public Alarms() {
         Fits fits = new Fits();
         rules = List.of(
-                new TrialFitRule(fits),
-                new CompressionRule(fits),
+                new PartsRule(
+                        new TrialFitRule(fits),
+                        new CompressionRule(fits),
+                        new GasketThicknessRule(fits),
+                        new UnreadSizeRule(fits)),
                 new TurnedRule(fits),
                 new NothingComparedRule(),
                 new CamTimingRule(),
                 new WentTightRule(fits),
-                new GasketThicknessRule(fits),
                 new MissingRule(),
                 new HoldPointRule(),
                 new UsedAgainRule(),
                 new BlastedRule(),
                 new ReadingRule(),
-                new UnreadSizeRule(fits),
                 new FailedCheckRule(),
                 new OutOfTurnRule(),
                 new NotListedRule(),
