@@ -37,7 +37,7 @@ final class Planner {
         this.build = build;
         this.structure = build.structure();
         this.left = new Left(build).ids();
-        Reasons asked = new Reasons(build, now);
+        Reasons asked = new Reasons(build, left, now);
         for (String id : left) {
             structure.step(id).ifPresent(step -> reasons.put(id, asked.of(step)));
             structure.check(id).ifPresent(check -> reasons.put(id, asked.of(check)));

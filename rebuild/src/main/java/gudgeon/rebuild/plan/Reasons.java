@@ -22,10 +22,15 @@ import java.util.Set;
 final class Reasons {
     private final Build build;
     private final Structure structure;
+    private final Set<String> left;
     private final Instant now;
     private final PartsInHand parts;
 
-    Reasons(Build build, Instant now) {
+    /**
+     * @param left the steps and checks that are left to do
+     */
+    Reasons(Build build, Set<String> left, Instant now) {
+        this.left = left;
         this.build = build;
         this.structure = build.structure();
         this.now = now;
@@ -35,9 +40,10 @@ final class Reasons {
     /** What a step waits for; empty if it can be done. */
     List<Reason> of(Step step) {
         List<Reason> reasons = new ArrayList<>(stepsBefore(step.id()));
-        structure.checksHolding(step.id()).stream()
-                .filter(check -> !build.check(check.id()).lets())
-                .forEach(check -> reasons.add(proof(check)));
+        structure.precedence().before(step.id()).stream()
+                .flatMap(id -> structure.check(id).stream())
+                .flatMap(check -> unproved(check, step).stream())
+                .forEach(reasons::add);
         step.fits().stream()
                 .flatMap(position -> structure.position(position).stream())
                 .flatMap(position -> parts.missing(position).stream())
@@ -53,9 +59,7 @@ final class Reasons {
                 .filter(first -> !build.check(first.id()).lets())
                 .forEach(first -> reasons.add(proof(first)));
         heldBack(check).forEach(position -> parts.missing(position).ifPresent(reasons::add));
-        if (check.late().isEmpty() && (check.how() == How.SEEN || check.how() == How.MEASURED)) {
-            reasons.addAll(hidden(check));
-        }
+        reasons.addAll(hidden(check));
         return reasons;
     }
 
@@ -96,6 +100,19 @@ final class Reasons {
                         "'" + first.name() + "' is done and needs another " + Amount.time(left) + " to set."));
     }
 
+    /** A check that a step must wait for, or that it would bury while it can still be done. */
+    private Optional<Reason> unproved(Check check, Step step) {
+        if (check.holds().contains(step.id())) {
+            return build.check(check.id()).lets() ? Optional.empty() : Optional.of(proof(check));
+        }
+        return !left.contains(check.id()) || !hidden(check).isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Reason(
+                        Kind.CHECK,
+                        check.id(),
+                        "'" + check.name() + "' comes first: this would cover what it proves."));
+    }
+
     private Reason proof(Check check) {
         String state = "'" + check.name() + "' "
                 + switch (build.check(check.id()).status()) {
@@ -108,6 +125,10 @@ final class Reasons {
 
     /** What can only be seen or measured in the open can't be once it is covered. */
     private List<Reason> hidden(Check check) {
+        boolean inTheOpen = check.late().isEmpty() && (check.how() == How.SEEN || check.how() == How.MEASURED);
+        if (!inTheOpen) {
+            return List.of();
+        }
         Map<Step, Set<String>> over = new LinkedHashMap<>();
         for (String suspect : check.clears()) {
             for (String position : structure.positionsOf(suspect)) {

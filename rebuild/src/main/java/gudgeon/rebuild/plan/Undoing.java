@@ -82,18 +82,16 @@ final class Undoing {
         return sorted;
     }
 
-    /** Steps that fit nothing, and need one that comes off: a setting is lost with what was set. */
+    /** Steps that fit nothing and were done on a part that comes off: a setting is lost with what was set. */
     private List<Step> doneOn(List<Step> off) {
         Set<String> lost = new LinkedHashSet<>();
-        off.forEach(step -> lost.add(step.id()));
+        off.forEach(step -> lost.addAll(step.fits()));
         Set<Step> again = new LinkedHashSet<>();
-        for (String node : order) {
-            structure
-                    .step(node)
-                    .filter(step -> step.fits().isEmpty() && build.step(node).stands() && !lost.contains(node))
-                    .filter(step -> step.needs().stream().anyMatch(lost::contains))
-                    .filter(step -> lost.add(step.id()))
-                    .ifPresent(again::add);
+        for (Step step : structure.steps()) {
+            boolean doneOnLost = step.fits().isEmpty() && step.into().stream().anyMatch(lost::contains);
+            if (doneOnLost && build.step(step.id()).stands() && !off.contains(step)) {
+                again.add(step);
+            }
         }
         return outermostFirst(again);
     }

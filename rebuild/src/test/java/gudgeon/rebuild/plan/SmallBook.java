@@ -38,7 +38,7 @@ final class SmallBook {
               - {id: close-case, name: Close the crankcase, fits: [case-gasket, case-screws], covers: [gears, drum], minutes: 20}
               - {id: fit-piston, name: Fit the piston, fits: [piston, clips], needs: [close-case], minutes: 15}
               - {id: fit-barrel, name: Fit the barrel, fits: [base-gasket, barrel], covers: [piston, clips], minutes: 25}
-              - {id: set-timing, name: Set the timing, needs: [fit-barrel], minutes: 10}
+              - {id: set-timing, name: Set the timing, into: [barrel], minutes: 10}
               - {id: fit-cover, name: Fit the clutch cover, fits: [cover], needs: [close-case], minutes: 10}
             checks:
               - {id: gears-by-hand, name: Every gear by hand, how: tried, clears: [drum, gears], with: [gears, drum], holds: [close-case], minutes: 5}

@@ -1,0 +1,3 @@
+/** Speed of what a rebuild is worked out from: folding, alarms, plan, order, undoing. */
+@org.jspecify.annotations.NullMarked
+package gudgeon.benchmarks.rebuild;
