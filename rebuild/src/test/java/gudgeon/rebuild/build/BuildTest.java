@@ -13,6 +13,7 @@ import static gudgeon.rebuild.build.Told.together;
 import static gudgeon.rebuild.build.Told.undone;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
@@ -210,6 +211,14 @@ class BuildTest {
         assertThat(all.place("clips").listed()).isEqualTo(3);
         assertThat(all.place("base-gasket").listed()).isEqualTo(3);
         assertThat(all.step("close-case").stands()).isTrue();
+    }
+
+    @Test
+    void aWaiverIsForOneDoingOfTheStep() {
+        Build waived = build(inPieces(), new Fact.CheckWaived("gears-by-hand", "a week's work"), begun("close-case"));
+        Build again = Told.after(waived, new Fact.Undone("close-case", "a fork was bent", List.of()));
+        assertThat(again.check("gears-by-hand").status()).isEqualTo(CheckState.Status.OPEN);
+        assertThat(Refusals.unproven(again, "close-case")).extracting(Check::id).contains("gears-by-hand");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package gudgeon.bench.web.fit;
 
 import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.mechanics.clearance.Curves;
@@ -18,6 +19,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,12 +54,13 @@ public final class FitRoom {
 
     private void ofBook(Context ctx) {
         Geometry book = Optional.ofNullable(books.get(ctx.pathParam("book"))).orElseThrow(NotFoundResponse::new);
-        show(ctx, book);
+        show(ctx, book, Map.of());
     }
 
     /** The fit of a build: its book's figures with what was measured on its parts laid over them. */
     private void ofBuild(Context ctx) {
-        AsMeasured measured = AsMeasured.of(builds.open(ctx, Tab.TODAY).build()).orElseThrow(NotFoundResponse::new);
+        Opened opened = builds.open(ctx, Tab.TODAY);
+        AsMeasured measured = AsMeasured.of(opened.build()).orElseThrow(NotFoundResponse::new);
         Optional<String> piston = measured.choice().pistonId();
         if (ctx.queryString() == null && piston.isPresent()) {
             String gasket = measured.choice()
@@ -67,14 +70,16 @@ public final class FitRoom {
             ctx.redirect(ctx.path() + "?piston=" + URLEncoder.encode(piston.get(), StandardCharsets.UTF_8) + gasket);
             return;
         }
-        show(ctx, measured.geometry());
+        show(ctx, measured.geometry(), Map.of("frame", opened.frame()));
     }
 
-    private void show(Context ctx, Geometry book) {
+    private void show(Context ctx, Geometry book, Map<String, ?> around) {
         Asked asked = Asked.of(book, ctx.queryParamMap());
         // a page that changes in place asks for the verdict first and for the cures after it
         boolean curesLater = ctx.queryParam("cures") != null;
-        pages.show(ctx, "fit/page.jte", Map.of("page", page(ctx.path(), book, asked, curesLater)));
+        Map<String, Object> values = new HashMap<>(around);
+        values.put("page", page(ctx.path(), book, asked, curesLater));
+        pages.show(ctx, "fit/page.jte", values);
     }
 
     private FitPage page(String address, Geometry book, Asked asked, boolean curesLater) {
