@@ -1,0 +1,3 @@
+/** Speed, as ratios within one run. */
+@org.jspecify.annotations.NullMarked
+package gudgeon.benchmarks;
