@@ -37,6 +37,8 @@ public final class Shelf implements AutoCloseable {
     private final DailyBackup daily;
     /** Builds that were folded, so that a page need not read a journal again. */
     private final Map<String, Build> folded = new ConcurrentHashMap<>();
+    /** Names of builds that were asked for; a name never changes. */
+    private final Map<String, String> names = new ConcurrentHashMap<>();
 
     private Shelf(FolderLock lock, Database database, Backups backups) {
         this.lock = lock;
@@ -157,6 +159,18 @@ public final class Shelf implements AutoCloseable {
     public Optional<Build> build(String id) {
         Build known = folded.get(id);
         return known != null ? Optional.of(known) : fold(id);
+    }
+
+    /** What the person calls a build; empty if there is none with that id. */
+    public Optional<String> name(String id) {
+        String known = names.get(id);
+        return known != null ? Optional.of(known) : readName(id);
+    }
+
+    private synchronized Optional<String> readName(String id) {
+        Optional<String> name = row(id).map(Journals.Shelved::name);
+        name.ifPresent(found -> names.put(id, found));
+        return name;
     }
 
     private synchronized Optional<Build> fold(String id) {

@@ -70,6 +70,8 @@ class ShelfTest {
             assertThat(shelf.bookText(id)).isEqualTo(Small.book());
             assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
             assertThat(shelf.build("another")).isEmpty();
+            assertThat(shelf.name(id)).contains("Tarn 98, nº 3");
+            assertThat(shelf.name("another")).isEmpty();
         }
     }
 

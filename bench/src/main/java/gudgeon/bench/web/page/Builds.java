@@ -3,7 +3,6 @@ package gudgeon.bench.web.page;
 import gudgeon.rebuild.build.Build;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
-import gudgeon.store.shelf.ShelvedBuild;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.HashMap;
@@ -37,11 +36,7 @@ public final class Builds {
     public Opened open(Context ctx, Tab tab) {
         String id = ctx.pathParam("build");
         Build build = shelf.build(id).orElseThrow(NotFoundResponse::new);
-        String name = shelf.builds().stream()
-                .filter(shelved -> shelved.id().equals(id))
-                .map(ShelvedBuild::name)
-                .findFirst()
-                .orElse(id);
+        String name = shelf.name(id).orElseThrow(NotFoundResponse::new);
         Frame frame =
                 new Frame(id, name, tab, build.size(), build.book().geometry().isPresent());
         return new Opened(frame, build);
