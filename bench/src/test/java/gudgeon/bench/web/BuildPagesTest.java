@@ -157,6 +157,32 @@ class BuildPagesTest {
     }
 
     @Test
+    void whatLiesInTheBoxesIsTickedOffInOneGo() throws Exception {
+        id = shelf.start("In boxes", Archetype.SIDE_VALVE_STATIONARY.text(), Found.IN_PIECES, "bench");
+        assertThat(get("").body()).contains("Say what lies in the boxes");
+        assertThat(get("/strip").body()).contains("What lies in the boxes", "crankcase");
+        assertThat(post("/entries", Map.of("type", "found-loose", "in", "crankcase", "bag", "crate 1"))
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(build().partFor("crankcase")).isPresent();
+        assertThat(get("").body()).contains("Lay out the clean crankcase").doesNotContain("Say what lies in the boxes");
+        assertThat(post("/entries", Map.of("type", "found-loose")).body()).contains("Nothing is ticked");
+    }
+
+    @Test
+    void aNewGasketIsTakenInHandWhereItIsNeeded() throws Exception {
+        post("/entries", Map.of("type", "taken-off", "position", "rocker-cover-gasket"));
+        assertThat(get("/assemble?at=fit-rocker-cover").body()).contains("rocker cover gasket: a new one is here");
+        post("/entries", Map.of("type", "part-entered", "position", "rocker-cover-gasket", "origin", "pattern"));
+        assertThat(build().partFor("rocker-cover-gasket").orElseThrow().name()).isEqualTo("new rocker cover gasket");
+        post("/entries", Map.of("type", "part-entered", "position", "rocker-cover-gasket"));
+        assertThat(build().parts("rocker-cover-gasket"))
+                .extracting(part -> part.name())
+                .containsExactly("new rocker cover gasket", "new rocker cover gasket 2");
+        assertThat(get("/assemble?at=fit-rocker-cover").body()).doesNotContain("a new one is here");
+    }
+
+    @Test
     void aFormSentTwiceCountsOnce() throws Exception {
         Map<String, String> note = Map.of("type", "noted", "key", "note-0001", "text", "once");
         post("/entries", note);

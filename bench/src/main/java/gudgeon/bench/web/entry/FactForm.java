@@ -56,6 +56,7 @@ final class FactForm {
             case "taken-off" ->
                 List.of(new Fact.TakenOff(
                         position, count(), form.text("bag"), form.text("place"), form.text("remark")));
+            case "found-loose" -> foundLoose();
             case "part-entered" -> partEntered(position, part);
             case "measured" -> List.of(new Fact.Measured(position, part, form.starting("size.")));
             case "compared" ->
@@ -80,6 +81,20 @@ final class FactForm {
         };
     }
 
+    /** What lies in the boxes of an engine that came in pieces, ticked off in one go. */
+    private List<Fact> foundLoose() {
+        List<Fact> facts = new ArrayList<>();
+        for (String position : form.texts("in")) {
+            int quantity =
+                    build.structure().position(position).map(p -> p.quantity()).orElse(1);
+            facts.add(new Fact.TakenOff(position, quantity, form.text("bag"), form.text("place"), "Found loose."));
+        }
+        if (facts.isEmpty()) {
+            form.refuse("Nothing is ticked. Tick what lies in the box.");
+        }
+        return facts;
+    }
+
     private int count() {
         return form.whole("count", "Count", 1);
     }
@@ -99,11 +114,22 @@ final class FactForm {
     private List<Fact> partEntered(String position, String part) {
         List<Fact> facts = new ArrayList<>();
         Origin origin = form.choice("origin", "Origin", Origin.ORIGINAL);
-        facts.add(new Fact.PartEntered(part, position, origin, count(), form.text("remark")));
+        String name = part.isEmpty() ? freeName(position) : part;
+        facts.add(new Fact.PartEntered(name, position, origin, count(), form.text("remark")));
         if (!form.starting("size.").isEmpty()) {
-            facts.add(new Fact.Measured(position, part, form.starting("size.")));
+            facts.add(new Fact.Measured(position, name, form.starting("size.")));
         }
         return facts;
+    }
+
+    /** A name for a part that nobody named: new, with what it is, and a number where there is one already. */
+    private String freeName(String position) {
+        String plain = "new " + build.structure().name(position);
+        String name = plain;
+        for (int n = 2; build.part(position, name).isPresent(); n++) {
+            name = plain + " " + n;
+        }
+        return name;
     }
 
     /** A step with the parts ticked as in; whatever was not ticked stays open and is asked for before it is covered. */

@@ -7,6 +7,7 @@ import gudgeon.bench.web.page.Photographs;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.journal.Fact.TakenOff;
 import gudgeon.rebuild.plan.Off;
 import gudgeon.rebuild.plan.TakingDown;
@@ -44,6 +45,8 @@ public final class StripRoom {
                 opened.with(Map.of(
                         "next",
                         next,
+                        "missing",
+                        missing(build),
                         "chosen",
                         chosen(build, next, ctx.queryParam("at")),
                         "bag",
@@ -62,6 +65,15 @@ public final class StripRoom {
         return Optional.ofNullable(asked)
                 .or(() -> next.stream().map(Off::position).findFirst())
                 .flatMap(id -> build.structure().position(id));
+    }
+
+    /** Positions that are empty and of which no part is known, as in an engine that came in pieces. */
+    private static List<Position> missing(Build build) {
+        return build.structure().positions().stream()
+                .filter(position -> !position.singleUse())
+                .filter(position -> build.place(position.id()).status() == Place.Status.OUT)
+                .filter(position -> build.partFor(position.id()).isEmpty())
+                .toList();
     }
 
     /** What came off, the newest first, that holds what is searched for. */
