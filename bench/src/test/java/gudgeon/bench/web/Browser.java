@@ -87,7 +87,7 @@ final class Browser implements AutoCloseable {
     }
 
     WebDriverWait waiting() {
-        return new WebDriverWait(driver, Duration.ofSeconds(15), Duration.ofMillis(50));
+        return new WebDriverWait(driver, Duration.ofSeconds(30), Duration.ofMillis(50));
     }
 
     /** Errors that the page wrote to the console. */

@@ -239,10 +239,10 @@ class BuildPagesTest {
         assertThat(send(HttpRequest.newBuilder(bench.address().resolve("light.css"))
                                 .header("Cookie", "light=garage"))
                         .body())
-                .contains("color-scheme: dark");
+                .contains("garage.css) screen;");
         assertThat(send(HttpRequest.newBuilder(bench.address().resolve("light.css")))
                         .body())
-                .isEmpty();
+                .contains("prefers-color-scheme: dark");
     }
 
     @Test

@@ -5,10 +5,6 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,25 +12,27 @@ import java.util.Optional;
 public final class Light {
     private static final String COOKIE = "light";
     private static final int TEN_YEARS_S = 10 * 365 * 24 * 3600;
-    private static final String FOLDER = "/gudgeon/bench/web/assets/";
+    private static final String GARAGE = "@import url(/assets/garage.css) screen";
 
-    private final Map<String, String> sheets = Map.of("day", read("day.css"), "garage", read("garage.css"));
+    private static final Map<String, String> SHEETS =
+            Map.of("day", ":root { color-scheme: light; }", "garage", GARAGE + ";");
+    private static final String AS_THE_DEVICE_SAYS = GARAGE + " and (prefers-color-scheme: dark);";
 
     /** Opens its addresses. */
     public void on(RoutesConfig routes) {
-        routes.get("/light.css", this::sheet);
+        routes.get("/light.css", Light::sheet);
         routes.post("/light", Light::choose);
     }
 
-    private void sheet(Context ctx) {
+    private static void sheet(Context ctx) {
         String chosen = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
         ctx.header("Cache-Control", "no-store");
-        ctx.contentType("text/css").result(sheets.getOrDefault(chosen, ""));
+        ctx.contentType("text/css").result(SHEETS.getOrDefault(chosen, AS_THE_DEVICE_SAYS));
     }
 
     private static void choose(Context ctx) {
         String asked = Optional.ofNullable(ctx.formParam("light")).orElse("");
-        String light = asked.equals("day") || asked.equals("garage") ? asked : "device";
+        String light = SHEETS.containsKey(asked) ? asked : "device";
         ctx.cookie(new Cookie(COOKIE, light, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
         ctx.redirect(back(ctx), HttpStatus.SEE_OTHER);
     }
@@ -44,16 +42,5 @@ public final class Light {
         String from = Optional.ofNullable(ctx.header("Referer")).orElse("");
         String path = from.replaceFirst("^https?://[^/]*", "");
         return path.startsWith("/") && !path.startsWith("//") ? path : "/";
-    }
-
-    private static String read(String name) {
-        try (InputStream stream = Light.class.getResourceAsStream(FOLDER + name)) {
-            if (stream == null) {
-                throw new IllegalStateException("the style sheet " + name + " is not on the class path");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }
