@@ -11,10 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import org.pcollections.PMap;
 
 /** What is together and what is proved while a journal is folded, and how the one follows from the other. */
 final class Assembly {
+    private static final Set<CheckState.Status> PROVED = Set.of(CheckState.Status.PASSED, CheckState.Status.AS_FOUND);
+
     private final Structure structure;
     private final Disturbances disturbances;
     private final PartsInFold parts;
@@ -92,6 +95,11 @@ final class Assembly {
         return known != null ? known : together ? StepState.AS_FOUND : StepState.OPEN;
     }
 
+    private CheckState check(String id) {
+        CheckState known = checks.get(id);
+        return known != null ? known : together ? CheckState.AS_FOUND : CheckState.OPEN;
+    }
+
     Place place(String position) {
         Place known = places.get(position);
         return known != null ? known : together ? Place.asFound() : Place.EMPTY;
@@ -108,7 +116,7 @@ final class Assembly {
     void begin(String step, long number) {
         List<String> unproven = structure.checksHolding(step).stream()
                 .map(Check::id)
-                .filter(check -> !checks.getOrDefault(check, CheckState.OPEN).lets())
+                .filter(check -> !check(check).lets())
                 .toList();
         steps = steps.plus(step, new StepState(StepState.Status.BEGUN, number, 0, Optional.empty(), unproven, ""));
     }
@@ -138,8 +146,8 @@ final class Assembly {
             // a check was waived for one doing of the step, not for every one to come
             structure.checksHolding(id).stream()
                     .map(Check::id)
-                    .filter(check -> checks.getOrDefault(check, CheckState.OPEN).status() == CheckState.Status.WAIVED)
-                    .forEach(check -> checks = checks.minus(check));
+                    .filter(check -> check(check).status() == CheckState.Status.WAIVED)
+                    .forEach(check -> checks = checks.plus(check, CheckState.OPEN));
         }
         StepState state = new StepState(StepState.Status.OPEN, 0, 0, Optional.empty(), List.of(), why);
         steps = steps.plus(id, state);
@@ -159,18 +167,22 @@ final class Assembly {
         faults = faults.minus(position);
         tight = Optional.empty();
         disturbances.byTakingOff(position).forEach(check -> makeVoid(check, number));
+        disturbances.doneOn(position).stream()
+                .filter(id -> step(id).stands())
+                .forEach(id -> open(id, number, "What it was done on came off."));
     }
 
     private void makeVoid(String check, long by) {
-        CheckState state = checks.get(check);
-        if (state != null) {
-            checks = checks.plus(check, state.voided(by));
+        CheckState before = check(check);
+        CheckState after = before.voided(by);
+        if (!after.equals(before)) {
+            checks = checks.plus(check, after);
         }
     }
 
     void set(String check, CheckState.Status status, long at, String reading, String remark) {
         List<String> outOfTurn = structure.check(check).map(Check::after).orElse(List.of()).stream()
-                .filter(first -> checks.getOrDefault(first, CheckState.OPEN).status() != CheckState.Status.PASSED)
+                .filter(first -> !PROVED.contains(check(first).status()))
                 .toList();
         checks = checks.plus(check, new CheckState(status, at, reading, remark, outOfTurn, OptionalLong.empty()));
     }

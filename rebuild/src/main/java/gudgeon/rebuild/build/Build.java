@@ -117,7 +117,8 @@ public final class Build {
     }
 
     public CheckState check(String id) {
-        return state.checks().getOrDefault(id, CheckState.OPEN);
+        CheckState known = state.checks().get(id);
+        return known != null ? known : state.together() ? CheckState.AS_FOUND : CheckState.OPEN;
     }
 
     public Place place(String position) {

@@ -17,6 +17,8 @@ public record CheckState(
         Status status, long at, String reading, String remark, List<String> outOfTurn, OptionalLong voidedBy) {
     static final CheckState OPEN = new CheckState(Status.OPEN, 0, "", "", List.of(), OptionalLong.empty());
 
+    static final CheckState AS_FOUND = new CheckState(Status.AS_FOUND, 0, "", "", List.of(), OptionalLong.empty());
+
     public CheckState {
         outOfTurn = List.copyOf(outOfTurn);
     }
@@ -28,7 +30,9 @@ public record CheckState(
         FAILED("failed"),
         WAIVED("waived"),
         /** Passed once, and what it relied on was disturbed since. */
-        VOID("void again");
+        VOID("void again"),
+        /** Not done in this rebuild, and nothing that it proves was disturbed in it. */
+        AS_FOUND("as found");
 
         private final String words;
 
@@ -44,12 +48,14 @@ public record CheckState(
 
     /** Whether it lets a step it holds go on. */
     public boolean lets() {
-        return status == Status.PASSED || status == Status.WAIVED;
+        return status == Status.PASSED || status == Status.WAIVED || status == Status.AS_FOUND;
     }
 
     CheckState voided(long by) {
-        return status == Status.PASSED
-                ? new CheckState(Status.VOID, at, reading, remark, outOfTurn, OptionalLong.of(by))
-                : this;
+        return switch (status) {
+            case PASSED -> new CheckState(Status.VOID, at, reading, remark, outOfTurn, OptionalLong.of(by));
+            case AS_FOUND -> OPEN;
+            case OPEN, FAILED, WAIVED, VOID -> this;
+        };
     }
 }

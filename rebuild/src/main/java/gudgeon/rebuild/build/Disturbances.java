@@ -1,6 +1,7 @@
 package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.book.Check;
+import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -13,7 +14,16 @@ final class Disturbances {
     private final Map<String, Set<String>> byDoing = new HashMap<>();
     private final Map<String, Set<String>> byBlasting = new HashMap<>();
 
+    private final Map<String, Set<String>> doneOn = new HashMap<>();
+
     Disturbances(Structure structure) {
+        for (Step step : structure.steps()) {
+            if (step.fits().isEmpty()) {
+                step.into()
+                        .forEach(position -> doneOn.computeIfAbsent(position, id -> new LinkedHashSet<>())
+                                .add(step.id()));
+            }
+        }
         for (Check check : structure.checks()) {
             check.with().forEach(position -> add(byTakingOff, position, check));
             for (String suspect : check.clears()) {
@@ -42,6 +52,11 @@ final class Disturbances {
     /** Checks that doing a step, or fitting a position, makes void. */
     Set<String> byDoing(String id) {
         return byDoing.getOrDefault(id, Set.of());
+    }
+
+    /** Steps that fit nothing and are done on the part of a position, as a setting: lost when it comes off. */
+    Set<String> doneOn(String position) {
+        return doneOn.getOrDefault(position, Set.of());
     }
 
     /** Checks that blasting the part of a position makes void. */

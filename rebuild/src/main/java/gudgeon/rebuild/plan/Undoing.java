@@ -37,7 +37,7 @@ final class Undoing {
         Build without = without(off, again);
         List<String> made = madeVoid(without);
         List<Buy> buy = toBuy(off, without);
-        List<String> back = back(off, again, made);
+        List<String> back = back(off, again, askedAgain(without));
         int minutesOff = (minutes(off.stream().map(Step::id).toList()) + 1) / 2;
         Undo silent = new Undo(id, off, again, made, buy, minutesOff, minutes(back), back, List.of());
         return new Undo(
@@ -114,6 +114,14 @@ final class Undoing {
                 .toList();
     }
 
+    /** What nobody has to prove as things stand, and would have to then. */
+    private List<String> askedAgain(Build without) {
+        return order.stream()
+                .filter(node -> structure.check(node).isPresent())
+                .filter(node -> build.check(node).lets() && !without.check(node).lets())
+                .toList();
+    }
+
     private List<Buy> toBuy(List<Step> off, Build without) {
         PartsInHand spares = new PartsInHand(without);
         return off.stream()
@@ -139,8 +147,8 @@ final class Undoing {
     }
 
     /** What comes off goes back, and what is void, or failed on it, is proved again. */
-    private List<String> back(List<Step> off, List<Step> again, List<String> made) {
-        Set<String> all = new LinkedHashSet<>(made);
+    private List<String> back(List<Step> off, List<Step> again, List<String> proofs) {
+        Set<String> all = new LinkedHashSet<>(proofs);
         off.forEach(step -> all.add(step.id()));
         again.forEach(step -> all.add(step.id()));
         structure.checks().stream()

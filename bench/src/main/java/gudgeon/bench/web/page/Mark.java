@@ -66,6 +66,7 @@ public enum Mark {
             case FAILED -> FAILED;
             case WAIVED -> WAIVED;
             case VOID -> VOID;
+            case AS_FOUND -> AS_FOUND;
         };
     }
 
