@@ -57,7 +57,7 @@ class ReplayCommandTest {
     void tellsOfAlarmsThatGoAndOfEntriesThatCountForNothing() throws Exception {
         String journal = file("j.jsonl", """
                 {"type":"started","version":1,"engine":"","book":"","found":"together"}
-                {"type":"check-passed","version":1,"check":"leak-down","reading":"8 %"}
+                {"type":"check-failed","version":1,"check":"leak-down","reading":"60 %"}
                 {"type":"check-passed","version":1,"check":"two-turns"}
                 {"type":"check-passed","version":1,"check":"valve-clearance","reading":"0.05"}
                 {"type":"check-passed","version":1,"check":"leak-down","reading":"8 %"}

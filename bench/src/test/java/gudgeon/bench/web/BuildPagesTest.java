@@ -131,7 +131,7 @@ class BuildPagesTest {
             delimiter = '|',
             value = {
                 "taken-off | position | nowhere | no position",
-                "step-begun | step | close-case | Hold point before",
+                "step-begun | step | first-start | Hold point before",
                 "check-waived | check | gears-by-hand | why work goes on",
                 "check | check | gears-by-hand | not said whether the check passed",
                 "undone | of | nothing-there | nothing with the id",

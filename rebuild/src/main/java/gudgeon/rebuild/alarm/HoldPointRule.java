@@ -15,14 +15,14 @@ final class HoldPointRule implements Rule {
     public Stream<Alarm> alarms(Build build) {
         return UnderHand.steps(build)
                 .flatMap(step -> build.step(step.id()).unproven().stream()
-                        .filter(check -> isOpen(build.check(check)))
+                        .filter(check -> isOpen(build.check(check), step))
                         .flatMap(check -> build.structure().check(check).stream())
                         .map(check -> alarm(build, step, check)));
     }
 
     /** A failed one is another trouble, {@link FailedCheckRule}. */
-    private static boolean isOpen(CheckState state) {
-        return !state.lets() && state.status() != CheckState.Status.FAILED;
+    private static boolean isOpen(CheckState state, Step step) {
+        return !state.lets(step) && state.status() != CheckState.Status.FAILED;
     }
 
     private static Alarm alarm(Build build, Step step, Check check) {

@@ -11,13 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import org.pcollections.PMap;
 
 /** What is together and what is proved while a journal is folded, and how the one follows from the other. */
 final class Assembly {
-    private static final Set<CheckState.Status> PROVED = Set.of(CheckState.Status.PASSED, CheckState.Status.AS_FOUND);
-
     private final Structure structure;
     private final Disturbances disturbances;
     private final PartsInFold parts;
@@ -114,9 +111,10 @@ final class Assembly {
     }
 
     void begin(String step, long number) {
-        List<String> unproven = structure.checksHolding(step).stream()
-                .map(Check::id)
-                .filter(check -> !check(check).lets())
+        List<String> unproven = structure.step(step).stream()
+                .flatMap(held -> structure.checksHolding(step).stream()
+                        .map(Check::id)
+                        .filter(check -> !check(check).lets(held)))
                 .toList();
         steps = steps.plus(step, new StepState(StepState.Status.BEGUN, number, 0, Optional.empty(), unproven, ""));
     }
@@ -181,8 +179,11 @@ final class Assembly {
     }
 
     void set(String check, CheckState.Status status, long at, String reading, String remark) {
+        // what was only found so explains no failure
+        boolean asFoundWillDo = status == CheckState.Status.PASSED;
         List<String> outOfTurn = structure.check(check).map(Check::after).orElse(List.of()).stream()
-                .filter(first -> !PROVED.contains(check(first).status()))
+                .filter(first -> check(first).status() != CheckState.Status.PASSED)
+                .filter(first -> !asFoundWillDo || check(first).status() != CheckState.Status.AS_FOUND)
                 .toList();
         checks = checks.plus(check, new CheckState(status, at, reading, remark, outOfTurn, OptionalLong.empty()));
     }

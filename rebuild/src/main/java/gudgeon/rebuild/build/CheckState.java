@@ -1,5 +1,6 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.Step;
 import java.util.List;
 import java.util.OptionalLong;
 
@@ -49,6 +50,14 @@ public record CheckState(
     /** Whether it lets a step it holds go on. */
     public boolean lets() {
         return status == Status.PASSED || status == Status.WAIVED || status == Status.AS_FOUND;
+    }
+
+    /**
+     * Whether it lets that step go on. A step that fits nothing, such as the first start, is held for its own sake and not for what it
+     * buries, so that how the engine was found is no proof for it.
+     */
+    public boolean lets(Step step) {
+        return status == Status.AS_FOUND ? !step.fits().isEmpty() : lets();
     }
 
     CheckState voided(long by) {

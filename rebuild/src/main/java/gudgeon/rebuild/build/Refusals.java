@@ -125,8 +125,9 @@ public final class Refusals {
 
     /** The checks that hold a step and that have neither passed nor been waived. */
     public static List<Check> unproven(Build build, String step) {
-        return build.structure().checksHolding(step).stream()
-                .filter(check -> !build.check(check.id()).lets())
+        return build.structure().step(step).stream()
+                .flatMap(held -> build.structure().checksHolding(step).stream()
+                        .filter(check -> !build.check(check.id()).lets(held)))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.CheckState;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
@@ -34,6 +35,10 @@ final class Left {
     }
 
     private boolean is(Check check) {
-        return !build.check(check.id()).lets();
+        CheckState state = build.check(check.id());
+        return !state.lets()
+                || check.holds().stream()
+                        .flatMap(held -> structure.step(held).stream())
+                        .anyMatch(held -> is(held) && !state.lets(held));
     }
 }

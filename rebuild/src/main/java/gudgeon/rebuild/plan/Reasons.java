@@ -103,7 +103,7 @@ final class Reasons {
     /** A check that a step must wait for, or that it would bury while it can still be done. */
     private Optional<Reason> unproved(Check check, Step step) {
         if (check.holds().contains(step.id())) {
-            return build.check(check.id()).lets() ? Optional.empty() : Optional.of(proof(check));
+            return build.check(check.id()).lets(step) ? Optional.empty() : Optional.of(proof(check));
         }
         return !left.contains(check.id()) || !hidden(check).isEmpty()
                 ? Optional.empty()

@@ -116,10 +116,11 @@ final class Undoing {
 
     /** What nobody has to prove as things stand, and would have to then. */
     private List<String> askedAgain(Build without) {
-        return order.stream()
-                .filter(node -> structure.check(node).isPresent())
-                .filter(node -> build.check(node).lets() && !without.check(node).lets())
-                .toList();
+        Set<String> before = new Left(build).ids();
+        return new Left(without)
+                .ids().stream()
+                        .filter(node -> structure.check(node).isPresent() && !before.contains(node))
+                        .toList();
     }
 
     private List<Buy> toBuy(List<Step> off, Build without) {

@@ -75,6 +75,7 @@ class SoundRebuildTest {
         fitter.tells(SmallBook.together());
         assertThat(fitter.left()).isEmpty();
         fitter.undoes("barrel", "The barrel is to be bored.");
+        fitter.uncoversWhatIsToBeProved();
         List<String> order = fitter.bestOrder();
         assertThat(order)
                 .as("what was disturbed is proved, what was never touched is not asked for")
