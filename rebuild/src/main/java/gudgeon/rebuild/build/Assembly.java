@@ -137,21 +137,41 @@ final class Assembly {
         List<String> off = new ArrayList<>(List.of(step));
         Cover.of(structure, fits, this::covers).forEach(over -> off.add(over.id()));
         off.forEach(id -> open(id, number, id.equals(step) ? why : "It stood over what was taken off."));
+        off.forEach(this::canBeLookedAt);
     }
 
     private void open(String id, long number, String why) {
         if (step(id).underHand()) {
-            // a check was waived for one doing of the step, not for every one to come
-            structure.checksHolding(id).stream()
-                    .map(Check::id)
-                    .filter(check -> check(check).status() == CheckState.Status.WAIVED)
-                    .forEach(check -> checks = checks.plus(check, CheckState.OPEN));
+            endWaivers(id);
         }
         StepState state = new StepState(StepState.Status.OPEN, 0, 0, Optional.empty(), List.of(), why);
         steps = steps.plus(id, state);
         faults = faults.minus(id);
         disturbances.byTakingOff(id).forEach(check -> makeVoid(check, number));
         structure.step(id).map(Step::fits).orElse(List.of()).forEach(position -> takeOut(position, number));
+    }
+
+    /** A check was waived for one doing of a step, not for every one to come. */
+    private void endWaivers(String step) {
+        structure.checksHolding(step).stream()
+                .map(Check::id)
+                .filter(check -> check(check).status() == CheckState.Status.WAIVED)
+                .forEach(check -> checks = checks.plus(check, CheckState.OPEN));
+    }
+
+    /** What was found together could not be looked at; once a step is off that held it back, and nothing else covers it, it can. */
+    private void canBeLookedAt(String step) {
+        structure.checksHolding(step).stream()
+                .filter(check -> check(check.id()).status() == CheckState.Status.AS_FOUND)
+                .filter(check ->
+                        Cover.of(structure, suspects(check), this::covers).isEmpty())
+                .forEach(check -> checks = checks.plus(check.id(), CheckState.OPEN));
+    }
+
+    private List<String> suspects(Check check) {
+        return check.clears().stream()
+                .flatMap(suspect -> structure.positionsOf(suspect).stream())
+                .toList();
     }
 
     private void takeOut(String position, long number) {
@@ -203,10 +223,14 @@ final class Assembly {
     /** One part of a step came off: what covers it is off, the step is open, its other parts stay until they come off too. */
     private void partlyUndone(String position, Step step, long number) {
         Cover.of(structure, List.of(position), over -> covers(over) && !over.equals(step))
-                .forEach(over -> open(over.id(), number, "It stood over what was taken off."));
+                .forEach(over -> {
+                    open(over.id(), number, "It stood over what was taken off.");
+                    canBeLookedAt(over.id());
+                });
         takeOut(position, number);
         steps = steps.plus(step.id(), StepState.OPEN);
         disturbances.byTakingOff(step.id()).forEach(check -> makeVoid(check, number));
+        canBeLookedAt(step.id());
     }
 
     void cleaned(Fact.Cleaned fact, long number) {

@@ -214,6 +214,22 @@ class BuildTest {
     }
 
     @Test
+    void whatWasFoundTogetherIsProvedOnceItCanBeLookedAt() {
+        Build found = build(together());
+        assertThat(found.check("gears-by-hand").lets()).isTrue();
+        Build topEndOff = build(together(), off("barrel"));
+        assertThat(topEndOff.check("gears-by-hand").lets())
+                .as("nobody can get at the gears")
+                .isTrue();
+        Build opened = build(together(), off("case-gasket"));
+        assertThat(opened.check("gears-by-hand").status()).isEqualTo(CheckState.Status.OPEN);
+        assertThat(Refusals.of(opened, begun("close-case")))
+                .singleElement()
+                .asString()
+                .contains("Every gear by hand");
+    }
+
+    @Test
     void aWaiverIsForOneDoingOfTheStep() {
         Build waived = build(inPieces(), new Fact.CheckWaived("gears-by-hand", "a week's work"), begun("close-case"));
         Build again = Told.after(waived, new Fact.Undone("close-case", "a fork was bent", List.of()));
