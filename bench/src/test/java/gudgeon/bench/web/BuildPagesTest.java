@@ -239,7 +239,7 @@ class BuildPagesTest {
         assertThat(send(HttpRequest.newBuilder(bench.address().resolve("light.css"))
                                 .header("Cookie", "light=garage"))
                         .body())
-                .contains("garage.css) screen;");
+                .contains("@media screen {", "color-scheme: dark");
         assertThat(send(HttpRequest.newBuilder(bench.address().resolve("light.css")))
                         .body())
                 .contains("prefers-color-scheme: dark");

@@ -5,6 +5,10 @@ import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 
@@ -12,27 +16,47 @@ import java.util.Optional;
 public final class Light {
     private static final String COOKIE = "light";
     private static final int TEN_YEARS_S = 10 * 365 * 24 * 3600;
-    private static final String GARAGE = "@import url(/assets/garage.css) screen";
+    private static final String GARAGE = "/gudgeon/bench/web/assets/garage.css";
+    private static final String DAY = ":root { color-scheme: light; }";
 
-    private static final Map<String, String> SHEETS =
-            Map.of("day", ":root { color-scheme: light; }", "garage", GARAGE + ";");
-    private static final String AS_THE_DEVICE_SAYS = GARAGE + " and (prefers-color-scheme: dark);";
+    private final Map<String, String> sheets;
+    private final String asTheDeviceSays;
+
+    /** Reads the garage's colours. */
+    public Light() {
+        // put in whole, not imported: a sheet that another imports is asked for late, so that a dark page first flashes
+        // light
+        String colours = garage();
+        sheets = Map.of("day", DAY, "garage", "@media screen {\n" + colours + "}\n");
+        asTheDeviceSays = "@media screen and (prefers-color-scheme: dark) {\n" + colours + "}\n";
+    }
+
+    private static String garage() {
+        try (InputStream stream = Light.class.getResourceAsStream(GARAGE)) {
+            if (stream == null) {
+                throw new IllegalStateException(GARAGE + " is not on the class path");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
 
     /** Opens its addresses. */
     public void on(RoutesConfig routes) {
-        routes.get("/light.css", Light::sheet);
-        routes.post("/light", Light::choose);
+        routes.get("/light.css", this::sheet);
+        routes.post("/light", this::choose);
     }
 
-    private static void sheet(Context ctx) {
+    private void sheet(Context ctx) {
         String chosen = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
         ctx.header("Cache-Control", "no-store");
-        ctx.contentType("text/css").result(SHEETS.getOrDefault(chosen, AS_THE_DEVICE_SAYS));
+        ctx.contentType("text/css").result(sheets.getOrDefault(chosen, asTheDeviceSays));
     }
 
-    private static void choose(Context ctx) {
+    private void choose(Context ctx) {
         String asked = Optional.ofNullable(ctx.formParam("light")).orElse("");
-        String light = SHEETS.containsKey(asked) ? asked : "device";
+        String light = sheets.containsKey(asked) ? asked : "device";
         ctx.cookie(new Cookie(COOKIE, light, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
         ctx.redirect(back(ctx), HttpStatus.SEE_OTHER);
     }
