@@ -36,9 +36,7 @@ final class BlastedRule implements Rule {
     private static Stream<Check> provers(Build build, String position) {
         return build.structure().checks().stream()
                 .filter(Check::disturbedByBlasting)
-                .filter(check -> check.clears().stream()
-                        .anyMatch(suspect ->
-                                build.structure().positionsOf(suspect).contains(position)));
+                .filter(check -> build.structure().cleared(check).contains(position));
     }
 
     private static Alarm alarm(Build build, Step step, Position position) {

@@ -24,10 +24,8 @@ final class FailedCheckRule implements Rule {
     /** The steps that must wait for a check: those it holds, and those that cover a suspect. */
     private static Stream<Step> stopped(Structure structure, Check check) {
         Stream<Step> held = check.holds().stream().flatMap(id -> structure.step(id).stream());
-        Stream<Step> burying = check.clears().stream()
-                .flatMap(suspect -> structure.positionsOf(suspect).stream())
-                .flatMap(position -> structure.stepsCovering(position).stream()
-                        .filter(step -> !step.fits().contains(position)));
+        Stream<Step> burying =
+                structure.cleared(check).stream().flatMap(position -> structure.stepsBurying(position).stream());
         return Stream.concat(held, burying).distinct();
     }
 

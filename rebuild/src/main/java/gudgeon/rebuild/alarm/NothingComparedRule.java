@@ -35,7 +35,7 @@ final class NothingComparedRule implements Rule {
     /** Number of the entry with which the part began to go in, 0 if it does not yet. */
     private static long goesIn(Build build, Position position) {
         Place place = build.place(position.id());
-        long fitted = place.status() == Place.Status.OUT ? 0 : place.fitted();
+        long fitted = place.isOut() ? 0 : place.fitted();
         return build.structure()
                 .stepFitting(position.id())
                 .map(Step::id)

@@ -30,7 +30,7 @@ final class TurnedRule implements Rule {
     }
 
     private static boolean isTurned(Place place) {
-        return place.way() == Way.TURNED && place.status() != Place.Status.OUT;
+        return place.way() == Way.TURNED && !place.isOut();
     }
 
     /** A piston without a mark may still have pockets that differ. */

@@ -46,7 +46,7 @@ final class UsedAgainRule implements Rule {
 
     private static Alarm alarm(Build build, Position position, long number) {
         Place place = build.place(position.id());
-        boolean in = place.status() != Place.Status.OUT;
+        boolean in = !place.isOut();
         return new Alarm(
                 AlarmKind.USED_AGAIN,
                 Severity.STOP,

@@ -56,18 +56,10 @@ public final class Precedence {
         for (String suspect : check.clears()) {
             if (structure.step(suspect).isPresent()) {
                 edge(suspect, check.id());
-            } else if (structure.position(suspect).isPresent() && !heldBack(structure, check, suspect)) {
+            } else if (structure.position(suspect).isPresent() && !structure.isProvedInHand(check, suspect)) {
                 fitFirst(structure, suspect, check.id());
             }
         }
-    }
-
-    /** A check may prove a part before it is fitted, by holding the very step that fits it. */
-    private static boolean heldBack(Structure structure, Check check, String suspect) {
-        return structure
-                .stepFitting(suspect)
-                .filter(step -> check.holds().contains(step.id()))
-                .isPresent();
     }
 
     private void fitFirst(Structure structure, String position, String then) {
@@ -79,18 +71,13 @@ public final class Precedence {
 
     /** A check comes before every step that covers one of its suspects, unless such a step must come before the check itself. */
     private void uncovered(Structure structure, Check check) {
-        for (String suspect : check.clears()) {
-            for (String position : structure.positionsOf(suspect)) {
-                for (Step cover : structure.stepsCovering(position)) {
-                    if (cover.fits().contains(position)) {
-                        continue;
-                    }
-                    Optional<List<String>> path = path(cover.id(), check.id());
-                    if (path.isPresent()) {
-                        buried.putIfAbsent(check.id(), path.get());
-                    } else {
-                        edge(check.id(), cover.id());
-                    }
+        for (String position : structure.cleared(check)) {
+            for (Step cover : structure.stepsBurying(position)) {
+                Optional<List<String>> path = path(cover.id(), check.id());
+                if (path.isPresent()) {
+                    buried.putIfAbsent(check.id(), path.get());
+                } else {
+                    edge(check.id(), cover.id());
                 }
             }
         }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * How an engine is put together and proved: its positions, joints, steps, checks and dimensions, each by its id, and what follows
@@ -21,6 +23,7 @@ public final class Structure {
     private final Map<String, Step> fitting = new HashMap<>();
     private final Map<String, List<Step>> covering = new HashMap<>();
     private final Map<String, List<Check>> holding = new HashMap<>();
+    private final Map<String, List<Step>> doneOn = new HashMap<>();
     private final Precedence precedence;
 
     /** A structure of these; of two with one id the first counts. */
@@ -38,6 +41,9 @@ public final class Structure {
         for (Step step : this.steps.values()) {
             step.fits().forEach(position -> fitting.putIfAbsent(position, step));
             step.covers().forEach(position -> also(covering, position, step));
+            if (step.fits().isEmpty()) {
+                step.into().forEach(position -> also(doneOn, position, step));
+            }
         }
         this.checks.values().forEach(check -> check.holds().forEach(step -> also(holding, step, check)));
         this.precedence = new Precedence(this);
@@ -93,6 +99,11 @@ public final class Structure {
         return Optional.ofNullable(checks.get(id));
     }
 
+    /** Whether a position, step or check has that id. */
+    public boolean has(String id) {
+        return positions.containsKey(id) || steps.containsKey(id) || checks.containsKey(id);
+    }
+
     /** Whether the book has no positions, steps or checks. */
     public boolean isEmpty() {
         return positions.isEmpty() && steps.isEmpty() && checks.isEmpty();
@@ -119,6 +130,18 @@ public final class Structure {
         return Collections.unmodifiableList(covering.getOrDefault(position, List.of()));
     }
 
+    /** The steps that cover a position themselves, without the one that fits it: done, they bury what is in it. */
+    public List<Step> stepsBurying(String position) {
+        return stepsCovering(position).stream()
+                .filter(step -> !step.fits().contains(position))
+                .toList();
+    }
+
+    /** The steps that fit nothing and are done on the part of a position, as a setting: lost when it comes off. */
+    public List<Step> stepsDoneOn(String position) {
+        return Collections.unmodifiableList(doneOn.getOrDefault(position, List.of()));
+    }
+
     /** The checks that hold a step. */
     public List<Check> checksHolding(String step) {
         return Collections.unmodifiableList(holding.getOrDefault(step, List.of()));
@@ -135,6 +158,20 @@ public final class Structure {
     /** The positions that a suspect stands for: itself, or what a step fits. */
     public List<String> positionsOf(String suspect) {
         return step(suspect).map(Step::fits).orElse(List.of(suspect));
+    }
+
+    /** The positions that a check clears, itself or through the steps that fit them. */
+    public Set<String> cleared(Check check) {
+        Set<String> positions = new LinkedHashSet<>();
+        check.clears().forEach(suspect -> positions.addAll(positionsOf(suspect)));
+        return positions;
+    }
+
+    /** Whether a check proves the part of a position before it is fitted, in the hand: it holds the very step that fits it. */
+    public boolean isProvedInHand(Check check, String position) {
+        return stepFitting(position)
+                .filter(step -> check.holds().contains(step.id()))
+                .isPresent();
     }
 
     /** What must come before what. */

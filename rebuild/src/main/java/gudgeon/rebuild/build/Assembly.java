@@ -18,11 +18,7 @@ final class Assembly {
     private final Structure structure;
     private final Disturbances disturbances;
     private final PartsInFold parts;
-    private boolean together;
-
-    private PMap<String, StepState> steps;
-    private PMap<String, CheckState> checks;
-    private PMap<String, Place> places;
+    private Standing standing;
     private PMap<String, Long> faults;
     private Optional<Long> tight;
 
@@ -30,24 +26,13 @@ final class Assembly {
         this.structure = structure;
         this.disturbances = disturbances;
         this.parts = parts;
-        together = from.together();
-        steps = from.steps();
-        checks = from.checks();
-        places = from.places();
+        standing = from.standing();
         faults = from.faults();
         tight = from.tight();
     }
 
-    PMap<String, StepState> steps() {
-        return steps;
-    }
-
-    PMap<String, CheckState> checks() {
-        return checks;
-    }
-
-    PMap<String, Place> places() {
-        return places;
+    Standing standing() {
+        return standing;
     }
 
     PMap<String, Long> faults() {
@@ -60,7 +45,7 @@ final class Assembly {
 
     /** How the engine was found. */
     void found(boolean asOne) {
-        together = asOne;
+        standing = standing.found(asOne);
     }
 
     void faultFound(String at, long number) {
@@ -72,13 +57,13 @@ final class Assembly {
     }
 
     void put(String position, Place place) {
-        places = places.plus(position, place);
+        standing = standing.with(position, place);
     }
 
     void stopped(Fact.StepStopped fact) {
         StepState before = step(fact.step());
         StepState.Status status = StepState.Status.STOPPED;
-        steps = steps.plus(
+        standing = standing.with(
                 fact.step(), new StepState(status, before.begun(), 0, Optional.empty(), before.unproven(), fact.why()));
     }
 
@@ -88,35 +73,22 @@ final class Assembly {
     }
 
     StepState step(String id) {
-        StepState known = steps.get(id);
-        return known != null ? known : together ? StepState.AS_FOUND : StepState.OPEN;
+        return standing.step(id);
     }
 
     private CheckState check(String id) {
-        CheckState known = checks.get(id);
-        return known != null ? known : together ? CheckState.AS_FOUND : CheckState.OPEN;
+        return standing.check(id);
     }
 
     Place place(String position) {
-        Place known = places.get(position);
-        return known != null ? known : together ? Place.asFound() : Place.EMPTY;
-    }
-
-    private boolean covers(Step step) {
-        return step(step.id()).stands()
-                || step.fits().stream()
-                        .findFirst()
-                        .filter(position -> place(position).status() != Place.Status.OUT)
-                        .isPresent();
+        return standing.place(position);
     }
 
     void begin(String step, long number) {
-        List<String> unproven = structure.step(step).stream()
-                .flatMap(held -> structure.checksHolding(step).stream()
-                        .map(Check::id)
-                        .filter(check -> !check(check).lets(held)))
-                .toList();
-        steps = steps.plus(step, new StepState(StepState.Status.BEGUN, number, 0, Optional.empty(), unproven, ""));
+        List<String> unproven =
+                standing.unproven(structure, step).stream().map(Check::id).toList();
+        standing =
+                standing.with(step, new StepState(StepState.Status.BEGUN, number, 0, Optional.empty(), unproven, ""));
     }
 
     void done(Fact.StepDone fact, long number, Instant at) {
@@ -124,7 +96,7 @@ final class Assembly {
             begin(fact.step(), number);
         }
         StepState before = step(fact.step());
-        steps = steps.plus(
+        standing = standing.with(
                 fact.step(),
                 new StepState(StepState.Status.DONE, before.begun(), number, Optional.of(at), before.unproven(), ""));
         faults = faults.minus(fact.step());
@@ -135,7 +107,7 @@ final class Assembly {
     void undo(String step, long number, String why) {
         List<String> fits = structure.step(step).map(Step::fits).orElse(List.of());
         List<String> off = new ArrayList<>(List.of(step));
-        Cover.of(structure, fits, this::covers).forEach(over -> off.add(over.id()));
+        Cover.of(structure, fits, standing::covers).forEach(over -> off.add(over.id()));
         off.forEach(id -> open(id, number, id.equals(step) ? why : "It stood over what was taken off."));
         off.forEach(this::canBeLookedAt);
     }
@@ -145,7 +117,7 @@ final class Assembly {
             endWaivers(id);
         }
         StepState state = new StepState(StepState.Status.OPEN, 0, 0, Optional.empty(), List.of(), why);
-        steps = steps.plus(id, state);
+        standing = standing.with(id, state);
         faults = faults.minus(id);
         disturbances.byTakingOff(id).forEach(check -> makeVoid(check, number));
         structure.step(id).map(Step::fits).orElse(List.of()).forEach(position -> takeOut(position, number));
@@ -156,22 +128,16 @@ final class Assembly {
         structure.checksHolding(step).stream()
                 .map(Check::id)
                 .filter(check -> check(check).status() == CheckState.Status.WAIVED)
-                .forEach(check -> checks = checks.plus(check, CheckState.OPEN));
+                .forEach(check -> standing = standing.with(check, CheckState.OPEN));
     }
 
     /** What was found together could not be looked at; once a step is off that held it back, and nothing else covers it, it can. */
     private void canBeLookedAt(String step) {
         structure.checksHolding(step).stream()
                 .filter(check -> check(check.id()).status() == CheckState.Status.AS_FOUND)
-                .filter(check ->
-                        Cover.of(structure, suspects(check), this::covers).isEmpty())
-                .forEach(check -> checks = checks.plus(check.id(), CheckState.OPEN));
-    }
-
-    private List<String> suspects(Check check) {
-        return check.clears().stream()
-                .flatMap(suspect -> structure.positionsOf(suspect).stream())
-                .toList();
+                .filter(check -> Cover.of(structure, structure.cleared(check), standing::covers)
+                        .isEmpty())
+                .forEach(check -> standing = standing.with(check.id(), CheckState.OPEN));
     }
 
     private void takeOut(String position, long number) {
@@ -181,11 +147,12 @@ final class Assembly {
         if (singleUse && before.fitted() > 0 && !before.part().isEmpty()) {
             parts.replace(position, before.part(), part -> part.spentBy(before.count()));
         }
-        places = places.plus(position, before.out(number, singleUse));
+        put(position, before.out(number, singleUse));
         faults = faults.minus(position);
         tight = Optional.empty();
         disturbances.byTakingOff(position).forEach(check -> makeVoid(check, number));
-        disturbances.doneOn(position).stream()
+        structure.stepsDoneOn(position).stream()
+                .map(Step::id)
                 .filter(id -> step(id).stands())
                 .forEach(id -> open(id, number, "What it was done on came off."));
     }
@@ -194,7 +161,7 @@ final class Assembly {
         CheckState before = check(check);
         CheckState after = before.voided(by);
         if (!after.equals(before)) {
-            checks = checks.plus(check, after);
+            standing = standing.with(check, after);
         }
     }
 
@@ -205,37 +172,37 @@ final class Assembly {
                 .filter(first -> check(first).status() != CheckState.Status.PASSED)
                 .filter(first -> !asFoundWillDo || check(first).status() != CheckState.Status.AS_FOUND)
                 .toList();
-        checks = checks.plus(check, new CheckState(status, at, reading, remark, outOfTurn, OptionalLong.empty()));
+        standing = standing.with(check, new CheckState(status, at, reading, remark, outOfTurn, OptionalLong.empty()));
     }
 
     void takenOff(Fact.TakenOff fact, long number) {
         Place before = place(fact.position());
-        if (before.status() != Place.Status.OUT) {
+        if (!before.isOut()) {
             structure
                     .stepFitting(fact.position())
                     .ifPresentOrElse(
                             step -> partlyUndone(fact.position(), step, number),
                             () -> takeOut(fact.position(), number));
         }
-        places = places.plus(fact.position(), place(fact.position()).takenOff(fact));
+        put(fact.position(), place(fact.position()).takenOff(fact));
     }
 
     /** One part of a step came off: what covers it is off, the step is open, its other parts stay until they come off too. */
     private void partlyUndone(String position, Step step, long number) {
-        Cover.of(structure, List.of(position), over -> covers(over) && !over.equals(step))
+        Cover.of(structure, List.of(position), over -> standing.covers(over) && !over.equals(step))
                 .forEach(over -> {
                     open(over.id(), number, "It stood over what was taken off.");
                     canBeLookedAt(over.id());
                 });
         takeOut(position, number);
-        steps = steps.plus(step.id(), StepState.OPEN);
+        standing = standing.with(step.id(), StepState.OPEN);
         disturbances.byTakingOff(step.id()).forEach(check -> makeVoid(check, number));
         canBeLookedAt(step.id());
     }
 
     void cleaned(Fact.Cleaned fact, long number) {
         if (fact.how().leavesGrit()) {
-            places = places.plus(fact.position(), place(fact.position()).blasted(number));
+            put(fact.position(), place(fact.position()).blasted(number));
             disturbances.byBlasting(fact.position()).forEach(check -> makeVoid(check, number));
         }
     }
@@ -249,13 +216,13 @@ final class Assembly {
         if (another) {
             takeOut(fact.position(), number);
         }
-        if (before.status() == Place.Status.OUT) {
+        if (before.isOut()) {
             // what was wrong with the part on the bench was put right, or another part goes in
             faults = faults.minus(fact.position());
         }
         int wanted = structure.position(fact.position()).map(Position::quantity).orElse(1);
         Place now = place(fact.position()).filled(part, fact.count(), wanted, fact.way(), number);
-        places = places.plus(fact.position(), now);
+        put(fact.position(), now);
         disturbances.byDoing(fact.position()).forEach(check -> makeVoid(check, number));
     }
 

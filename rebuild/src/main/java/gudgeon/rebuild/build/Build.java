@@ -1,5 +1,6 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
@@ -111,19 +112,19 @@ public final class Build {
         return state.started();
     }
 
+    /** How a step stands; one that the book does not have stands as the engine was found. */
     public StepState step(String id) {
-        StepState known = state.steps().get(id);
-        return known != null ? known : state.together() ? StepState.AS_FOUND : StepState.OPEN;
+        return state.standing().step(id);
     }
 
+    /** How a check stands; one that the book does not have stands as the engine was found. */
     public CheckState check(String id) {
-        CheckState known = state.checks().get(id);
-        return known != null ? known : state.together() ? CheckState.AS_FOUND : CheckState.OPEN;
+        return state.standing().check(id);
     }
 
+    /** How a position stands; one that the book does not have stands as the engine was found. */
     public Place place(String position) {
-        Place known = state.places().get(position);
-        return known != null ? known : state.together() ? Place.asFound() : Place.EMPTY;
+        return state.standing().place(position);
     }
 
     /** The parts entered for a position, the newest last. */
@@ -150,7 +151,7 @@ public final class Build {
      */
     public Optional<Part> partFor(String position) {
         Place place = place(position);
-        if (place.fitted() > 0 && place.status() != Place.Status.OUT) {
+        if (place.fitted() > 0 && !place.isOut()) {
             return part(position, place.part());
         }
         List<Part> usable =
@@ -170,11 +171,12 @@ public final class Build {
      * that sits on its barrel though its nuts are off.
      */
     public boolean covers(Step step) {
-        return step(step.id()).stands()
-                || step.fits().stream()
-                        .findFirst()
-                        .filter(position -> place(position).status() != Place.Status.OUT)
-                        .isPresent();
+        return state.standing().covers(step);
+    }
+
+    /** The checks that hold a step and that have neither passed nor been waived. */
+    public List<Check> unproven(String step) {
+        return state.standing().unproven(structure(), step);
     }
 
     /** Whether a step's parts are all in, so that nothing of it was forgotten. */

@@ -1,7 +1,6 @@
 package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.book.Check;
-import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -14,23 +13,14 @@ final class Disturbances {
     private final Map<String, Set<String>> byDoing = new HashMap<>();
     private final Map<String, Set<String>> byBlasting = new HashMap<>();
 
-    private final Map<String, Set<String>> doneOn = new HashMap<>();
-
     Disturbances(Structure structure) {
-        for (Step step : structure.steps()) {
-            if (step.fits().isEmpty()) {
-                step.into()
-                        .forEach(position -> doneOn.computeIfAbsent(position, id -> new LinkedHashSet<>())
-                                .add(step.id()));
-            }
-        }
         for (Check check : structure.checks()) {
             check.with().forEach(position -> add(byTakingOff, position, check));
-            for (String suspect : check.clears()) {
-                add(byTakingOff, suspect, check);
-                structure.positionsOf(suspect).forEach(position -> add(byTakingOff, position, check));
+            check.clears().forEach(suspect -> add(byTakingOff, suspect, check));
+            for (String position : structure.cleared(check)) {
+                add(byTakingOff, position, check);
                 if (check.disturbedByBlasting()) {
-                    structure.positionsOf(suspect).forEach(position -> add(byBlasting, position, check));
+                    add(byBlasting, position, check);
                 }
             }
             for (String disturber : check.disturbedBy()) {
@@ -52,11 +42,6 @@ final class Disturbances {
     /** Checks that doing a step, or fitting a position, makes void. */
     Set<String> byDoing(String id) {
         return byDoing.getOrDefault(id, Set.of());
-    }
-
-    /** Steps that fit nothing and are done on the part of a position, as a setting: lost when it comes off. */
-    Set<String> doneOn(String position) {
-        return doneOn.getOrDefault(position, Set.of());
     }
 
     /** Checks that blasting the part of a position makes void. */

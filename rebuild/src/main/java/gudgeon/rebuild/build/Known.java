@@ -8,33 +8,15 @@ final class Known {
     private Known() {}
 
     static boolean in(Structure structure, Fact fact) {
-        String id = fact.about();
-        if (fact instanceof Fact.StepBegun
-                || fact instanceof Fact.StepDone
-                || fact instanceof Fact.StepStopped
-                || fact instanceof Fact.Undone) {
-            return structure.step(id).isPresent();
+        if (fact instanceof Fact.OfStep ofStep) {
+            return structure.step(ofStep.step()).isPresent();
         }
-        if (fact instanceof Fact.CheckPassed || fact instanceof Fact.CheckFailed || fact instanceof Fact.CheckWaived) {
-            return structure.check(id).isPresent();
+        if (fact instanceof Fact.OfCheck ofCheck) {
+            return structure.check(ofCheck.check()).isPresent();
         }
-        if (fact instanceof Fact.FaultFound) {
-            return structure.position(id).isPresent()
-                    || structure.step(id).isPresent()
-                    || structure.check(id).isPresent();
+        if (fact instanceof Fact.OfPosition ofPosition) {
+            return structure.position(ofPosition.position()).isPresent();
         }
-        return !ofPosition(fact) || structure.position(id).isPresent();
-    }
-
-    private static boolean ofPosition(Fact fact) {
-        return fact instanceof Fact.TakenOff
-                || fact instanceof Fact.PartEntered
-                || fact instanceof Fact.Measured
-                || fact instanceof Fact.Compared
-                || fact instanceof Fact.Cleaned
-                || fact instanceof Fact.Disposed
-                || fact instanceof Fact.Fitted
-                || fact instanceof Fact.Ordered
-                || fact instanceof Fact.Arrived;
+        return !(fact instanceof Fact.FaultFound fault) || structure.has(fault.at());
     }
 }

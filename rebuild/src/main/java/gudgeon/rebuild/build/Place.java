@@ -38,6 +38,7 @@ public record Place(
         Optional<Disposition> disposition) {
     static final Place EMPTY =
             new Place(Status.OUT, 0, "", Way.NOT_SAID, 0, Optional.empty(), 0, false, 0, 0, 0, 0, Optional.empty());
+    static final Place AS_FOUND = EMPTY.as(Status.AS_FOUND);
 
     /** Whether a position's part is in it. */
     public enum Status {
@@ -50,13 +51,14 @@ public record Place(
         AS_FOUND
     }
 
+    /** Whether nothing is in it. */
+    public boolean isOut() {
+        return status == Status.OUT;
+    }
+
     /** Whether all its parts are in place. */
     public boolean isFilled() {
         return status == Status.IN || status == Status.AS_FOUND;
-    }
-
-    static Place asFound() {
-        return EMPTY.as(Status.AS_FOUND);
     }
 
     Place as(Status to) {
@@ -65,7 +67,7 @@ public record Place(
     }
 
     Place out(long by, boolean singleUse) {
-        boolean wasIn = status != Status.OUT;
+        boolean wasIn = !isOut();
         return new Place(
                 Status.OUT,
                 0,
@@ -100,7 +102,7 @@ public record Place(
     }
 
     Place filled(String with, int more, int wanted, Way round, long by) {
-        boolean adds = status != Status.OUT && fitted > 0 && part.equals(with);
+        boolean adds = !isOut() && fitted > 0 && part.equals(with);
         int all = adds ? Math.min(wanted, count + more) : more;
         return new Place(
                 all >= wanted ? Status.IN : Status.PARTLY_IN,

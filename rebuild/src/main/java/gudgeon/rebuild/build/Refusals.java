@@ -36,26 +36,18 @@ public final class Refusals {
     }
 
     private void look(Fact fact) {
+        if (!Known.in(structure, fact)) {
+            unknown(fact);
+        }
         if (fact instanceof Fact.StepBegun begun) {
             begun(begun);
-        } else if (fact instanceof Fact.StepDone done) {
-            step(done.step());
         } else if (fact instanceof Fact.StepStopped stopped) {
-            step(stopped.step());
             said(stopped.why(), "why the step was stopped");
         } else if (fact instanceof Fact.Undone undone) {
             undone(undone);
-        } else if (fact instanceof Fact.CheckPassed passed) {
-            check(passed.check());
-        } else if (fact instanceof Fact.CheckFailed failed) {
-            check(failed.check());
         } else if (fact instanceof Fact.CheckWaived waived) {
-            check(waived.check());
             said(waived.why(), "why work goes on without the check; the next owner will read it");
         } else if (fact instanceof Fact.FaultFound found) {
-            if (!Known.in(structure, found)) {
-                unknown("position, step or check", found.at());
-            }
             said(found.what(), "what is wrong");
         } else {
             ofParts(fact);
@@ -64,35 +56,25 @@ public final class Refusals {
 
     private void ofParts(Fact fact) {
         if (fact instanceof Fact.TakenOff off) {
-            position(off.position());
             count(off.count());
         } else if (fact instanceof Fact.PartEntered part) {
             entered(part);
         } else if (fact instanceof Fact.Measured measured) {
-            position(measured.position());
             partOf(measured.position(), measured.part());
             if (measured.sizes().isEmpty()) {
                 sentences.add("No size was written. Write one or more.");
             }
         } else if (fact instanceof Fact.Compared compared) {
-            position(compared.position());
             partOf(compared.position(), compared.part());
             if (compared.what().isEmpty()) {
                 sentences.add("Nothing is ticked as compared. Tick what you held against the old part.");
             }
-        } else if (fact instanceof Fact.Cleaned cleaned) {
-            position(cleaned.position());
-        } else if (fact instanceof Fact.Disposed disposed) {
-            position(disposed.position());
         } else if (fact instanceof Fact.Fitted fitted) {
-            position(fitted.position());
             count(fitted.count());
             partOf(fitted.position(), fitted.part());
         } else if (fact instanceof Fact.Ordered ordered) {
-            position(ordered.position());
             count(ordered.count());
         } else if (fact instanceof Fact.Arrived came) {
-            position(came.position());
             count(came.count());
         } else {
             ofBuild(fact);
@@ -114,29 +96,18 @@ public final class Refusals {
     }
 
     private void begun(Fact.StepBegun begun) {
-        step(begun.step());
-        String unproven =
-                unproven(build, begun.step()).stream().map(Check::name).collect(Collectors.joining("; "));
+        String unproven = build.unproven(begun.step()).stream().map(Check::name).collect(Collectors.joining("; "));
         if (!unproven.isEmpty()) {
             sentences.add("Hold point before '" + structure.name(begun.step()) + "': " + unproven
                     + ". Do it first, or say why you go on without it.");
         }
     }
 
-    /** The checks that hold a step and that have neither passed nor been waived. */
-    public static List<Check> unproven(Build build, String step) {
-        return build.structure().step(step).stream()
-                .flatMap(held -> build.structure().checksHolding(step).stream()
-                        .filter(check -> !build.check(check.id()).lets(held)))
-                .toList();
-    }
-
     private void undone(Fact.Undone undone) {
-        step(undone.step());
         StepState state = build.step(undone.step());
         List<String> fits = structure.step(undone.step()).map(Step::fits).orElse(List.of());
         boolean allOff =
-                fits.stream().allMatch(position -> build.place(position).status() == Place.Status.OUT);
+                fits.stream().allMatch(position -> build.place(position).isOut());
         if (state.status() == StepState.Status.OPEN && allOff) {
             sentences.add("The step '" + structure.name(undone.step()) + "' is not done, so it can't be undone.");
         }
@@ -146,7 +117,6 @@ public final class Refusals {
     }
 
     private void entered(Fact.PartEntered part) {
-        position(part.position());
         count(part.count());
         said(part.part(), "a name for the part, such as 'pattern piston 1'");
         if (build.part(part.position(), part.part()).isPresent() && !part.part().isEmpty() && !putsRight(part)) {
@@ -191,32 +161,19 @@ public final class Refusals {
         correction.instead().ifPresent(this::look);
     }
 
-    private void step(String id) {
-        if (structure.step(id).isEmpty()) {
-            unknown("step", id);
-        }
-    }
-
-    private void check(String id) {
-        if (structure.check(id).isEmpty()) {
-            unknown("check", id);
-        }
-    }
-
-    private void position(String id) {
-        if (structure.position(id).isEmpty()) {
-            unknown("position", id);
-        }
-    }
-
     private void partOf(String position, String part) {
         if (build.part(position, part).isEmpty()) {
             sentences.add("No part '" + part + "' is entered for '" + structure.name(position) + "'. Enter it first.");
         }
     }
 
-    private void unknown(String kind, String id) {
-        sentences.add("The engine book has no " + kind + " '" + id + "'. Choose one from the list.");
+    private void unknown(Fact fact) {
+        String kind = fact instanceof Fact.OfStep
+                ? "step"
+                : fact instanceof Fact.OfCheck
+                        ? "check"
+                        : fact instanceof Fact.OfPosition ? "position" : "position, step or check";
+        sentences.add("The engine book has no " + kind + " '" + fact.about() + "'. Choose one from the list.");
     }
 
     private void count(int count) {

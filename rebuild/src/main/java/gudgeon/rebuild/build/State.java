@@ -3,7 +3,6 @@ package gudgeon.rebuild.build;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
-import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Origin;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +21,7 @@ record State(
         PVector<Long> unknown,
         PVector<Clash> clashes,
         Optional<Started> started,
-        PMap<String, StepState> steps,
-        PMap<String, CheckState> checks,
-        PMap<String, Place> places,
+        Standing standing,
         PMap<String, PVector<Part>> parts,
         PMap<String, Map<String, String>> sizes,
         PMap<String, Long> faults,
@@ -39,9 +36,7 @@ record State(
             TreePVector.empty(),
             TreePVector.empty(),
             Optional.empty(),
-            HashTreePMap.empty(),
-            HashTreePMap.empty(),
-            HashTreePMap.empty(),
+            Standing.NOTHING_YET,
             HashTreePMap.empty(),
             HashTreePMap.empty(),
             HashTreePMap.empty(),
@@ -49,9 +44,4 @@ record State(
             HashTreePMap.empty(),
             0,
             HashTreePMap.empty());
-
-    /** Whether the engine was found together. */
-    boolean together() {
-        return started.filter(fact -> fact.found() == Found.TOGETHER).isPresent();
-    }
 }

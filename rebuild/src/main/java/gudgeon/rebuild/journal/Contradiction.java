@@ -1,13 +1,5 @@
 package gudgeon.rebuild.journal;
 
-import gudgeon.rebuild.journal.Fact.CheckFailed;
-import gudgeon.rebuild.journal.Fact.CheckPassed;
-import gudgeon.rebuild.journal.Fact.CheckWaived;
-import gudgeon.rebuild.journal.Fact.StepBegun;
-import gudgeon.rebuild.journal.Fact.StepDone;
-import gudgeon.rebuild.journal.Fact.StepStopped;
-import gudgeon.rebuild.journal.Fact.Undone;
-
 /** Whether two devices say what can't both stand, the later one not having seen the earlier. */
 public final class Contradiction {
     private Contradiction() {}
@@ -29,7 +21,7 @@ public final class Contradiction {
 
     private static boolean opposed(Fact earlier, Fact later) {
         boolean answers = isAnswer(earlier)
-                && (isAnswer(later) || later instanceof StepBegun)
+                && (isAnswer(later) || later instanceof Fact.StepBegun)
                 && !earlier.getClass().equals(later.getClass());
         // what was done elsewhere would be lost from sight: the second device thinks of another state of the same thing
         boolean sameThing = changes(earlier) && changes(later) && !earlier.equals(later);
@@ -38,12 +30,7 @@ public final class Contradiction {
 
     /** What a step or check came to. */
     private static boolean isAnswer(Fact fact) {
-        return fact instanceof StepDone
-                || fact instanceof StepStopped
-                || fact instanceof Undone
-                || fact instanceof CheckPassed
-                || fact instanceof CheckFailed
-                || fact instanceof CheckWaived;
+        return fact instanceof Fact.OfCheck || (fact instanceof Fact.OfStep && !(fact instanceof Fact.StepBegun));
     }
 
     private static boolean changes(Fact fact) {

@@ -16,6 +16,50 @@ public sealed interface Fact {
      */
     String about();
 
+    /** About the part or the place of a position. */
+    sealed interface OfPosition extends Fact {
+        /** The position's id. */
+        String position();
+
+        @Override
+        default String about() {
+            return position();
+        }
+    }
+
+    /** About a step. */
+    sealed interface OfStep extends Fact {
+        /** The step's id. */
+        String step();
+
+        @Override
+        default String about() {
+            return step();
+        }
+    }
+
+    /** About a check. */
+    sealed interface OfCheck extends Fact {
+        /** The check's id. */
+        String check();
+
+        @Override
+        default String about() {
+            return check();
+        }
+    }
+
+    /** About anything in the book, or the build as a whole. */
+    sealed interface OfAnything extends Fact {
+        /** The id of the position, step, check or part; empty for the build as a whole. */
+        String on();
+
+        @Override
+        default String about() {
+            return on();
+        }
+    }
+
     /**
      * The rebuild was begun.
      *
@@ -52,12 +96,7 @@ public sealed interface Fact {
      * @param place where the bag is kept
      * @param remark what was seen
      */
-    record TakenOff(String position, int count, String bag, String place, String remark) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record TakenOff(String position, int count, String bag, String place, String remark) implements OfPosition {}
 
     /**
      * A part is in hand for a position, other than one that came off this engine here.
@@ -68,12 +107,7 @@ public sealed interface Fact {
      * @param count how many, from 1
      * @param remark maker's mark, condition, price
      */
-    record PartEntered(String part, String position, Origin origin, int count, String remark) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record PartEntered(String part, String position, Origin origin, int count, String remark) implements OfPosition {}
 
     /**
      * Sizes of a part were measured.
@@ -83,14 +117,9 @@ public sealed interface Fact {
      * @param sizes by the key that the book's figures have for it, such as {@code pockets.exhaust.depth}, as written with unit and
      *     doubt
      */
-    record Measured(String position, String part, Map<String, String> sizes) implements Fact {
+    record Measured(String position, String part, Map<String, String> sizes) implements OfPosition {
         public Measured {
             sizes = Map.copyOf(sizes);
-        }
-
-        @Override
-        public String about() {
-            return position;
         }
     }
 
@@ -103,24 +132,15 @@ public sealed interface Fact {
      * @param agrees whether all of it agreed
      * @param remark what was seen
      */
-    record Compared(String position, String part, List<String> what, boolean agrees, String remark) implements Fact {
+    record Compared(String position, String part, List<String> what, boolean agrees, String remark)
+            implements OfPosition {
         public Compared {
             what = List.copyOf(what);
-        }
-
-        @Override
-        public String about() {
-            return position;
         }
     }
 
     /** A part was cleaned. */
-    record Cleaned(String position, Cleaning how, String remark) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record Cleaned(String position, Cleaning how, String remark) implements OfPosition {}
 
     /**
      * What is to become of a part.
@@ -128,36 +148,16 @@ public sealed interface Fact {
      * @param position the position whose part it is
      * @param part the part entered for it; empty for the one that came off
      */
-    record Disposed(String position, String part, Disposition disposition, String why) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record Disposed(String position, String part, Disposition disposition, String why) implements OfPosition {}
 
     /** A step was begun. */
-    record StepBegun(String step) implements Fact {
-        @Override
-        public String about() {
-            return step;
-        }
-    }
+    record StepBegun(String step) implements OfStep {}
 
     /** A step is done. */
-    record StepDone(String step, String remark) implements Fact {
-        @Override
-        public String about() {
-            return step;
-        }
-    }
+    record StepDone(String step, String remark) implements OfStep {}
 
     /** A step was stopped before it was done. */
-    record StepStopped(String step, String why) implements Fact {
-        @Override
-        public String about() {
-            return step;
-        }
-    }
+    record StepStopped(String step, String why) implements OfStep {}
 
     /**
      * A part is in its place.
@@ -168,58 +168,33 @@ public sealed interface Fact {
      * @param way which way round it went in, where that matters
      * @param remark what was seen
      */
-    record Fitted(String position, String part, int count, Way way, String remark) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record Fitted(String position, String part, int count, Way way, String remark) implements OfPosition {}
 
     /**
      * A check passed.
      *
      * @param reading what was read, with its unit, for a measured one
      */
-    record CheckPassed(String check, String reading, String remark) implements Fact {
-        @Override
-        public String about() {
-            return check;
-        }
-    }
+    record CheckPassed(String check, String reading, String remark) implements OfCheck {}
 
     /**
      * A check failed.
      *
      * @param reading what was read, with its unit, for a measured one
      */
-    record CheckFailed(String check, String reading, String remark) implements Fact {
-        @Override
-        public String about() {
-            return check;
-        }
-    }
+    record CheckFailed(String check, String reading, String remark) implements OfCheck {}
 
     /** Work goes on without a check, knowingly. */
-    record CheckWaived(String check, String why) implements Fact {
-        @Override
-        public String about() {
-            return check;
-        }
-    }
+    record CheckWaived(String check, String why) implements OfCheck {}
 
     /**
      * A step was undone: what it fitted is off again.
      *
      * @param toBuy positions whose part the undoing destroyed and that are now on the list to buy
      */
-    record Undone(String step, String why, List<String> toBuy) implements Fact {
+    record Undone(String step, String why, List<String> toBuy) implements OfStep {
         public Undone {
             toBuy = List.copyOf(toBuy);
-        }
-
-        @Override
-        public String about() {
-            return step;
         }
     }
 
@@ -255,48 +230,23 @@ public sealed interface Fact {
      * @param count how many, from 1
      * @param price what one costs, as written
      */
-    record Ordered(String order, String position, int count, String from, String price) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record Ordered(String order, String position, int count, String from, String price) implements OfPosition {}
 
     /** Parts of an order came. */
-    record Arrived(String order, String position, int count, String remark) implements Fact {
-        @Override
-        public String about() {
-            return position;
-        }
-    }
+    record Arrived(String order, String position, int count, String remark) implements OfPosition {}
 
     /** A note. */
-    record Noted(String on, String text) implements Fact {
-        @Override
-        public String about() {
-            return on;
-        }
-    }
+    record Noted(String on, String text) implements OfAnything {}
 
     /**
      * A photo.
      *
      * @param photo content hash of the picture
      */
-    record Photographed(String on, String photo, String caption) implements Fact {
-        @Override
-        public String about() {
-            return on;
-        }
-    }
+    record Photographed(String on, String photo, String caption) implements OfAnything {}
 
     /** Time spent, in minutes, from 1. */
-    record TimeSpent(String on, int minutes) implements Fact {
-        @Override
-        public String about() {
-            return on;
-        }
-    }
+    record TimeSpent(String on, int minutes) implements OfAnything {}
 
     /** What chance the person gives a part of an origin to be wrong, from 0 to 1. */
     record ChanceTaken(Origin origin, double chance) implements Fact {

@@ -41,8 +41,7 @@ final class Burying {
         Map<String, Set<String>> cleared = new LinkedHashMap<>();
         Map<String, Integer> clearing = new HashMap<>();
         for (Check check : structure.checks()) {
-            Set<String> positions = new LinkedHashSet<>();
-            check.clears().forEach(suspect -> positions.addAll(structure.positionsOf(suspect)));
+            Set<String> positions = structure.cleared(check);
             positions.removeIf(position -> structure.position(position).isEmpty());
             positions.forEach(position -> clearing.merge(position, 1, Integer::sum));
             cleared.put(check.id(), positions);

@@ -67,10 +67,7 @@ final class Reasons {
     private List<Position> heldBack(Check check) {
         return check.clears().stream()
                 .flatMap(suspect -> structure.position(suspect).stream())
-                .filter(position -> structure
-                        .stepFitting(position.id())
-                        .filter(step -> check.holds().contains(step.id()))
-                        .isPresent())
+                .filter(position -> structure.isProvedInHand(check, position.id()))
                 .toList();
     }
 
@@ -130,12 +127,10 @@ final class Reasons {
             return List.of();
         }
         Map<Step, Set<String>> over = new LinkedHashMap<>();
-        for (String suspect : check.clears()) {
-            for (String position : structure.positionsOf(suspect)) {
-                InPlace.over(build, position)
-                        .forEach(step -> over.computeIfAbsent(step, s -> new LinkedHashSet<>())
-                                .add(structure.name(position)));
-            }
+        for (String position : structure.cleared(check)) {
+            InPlace.over(build, position)
+                    .forEach(step -> over.computeIfAbsent(step, s -> new LinkedHashSet<>())
+                            .add(structure.name(position)));
         }
         return over.entrySet().stream()
                 .map(entry -> new Reason(

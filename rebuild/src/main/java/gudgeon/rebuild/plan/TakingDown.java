@@ -44,7 +44,7 @@ public record TakingDown(List<Off> next) {
         // a step that fits nothing has nothing that could come off, so it can't be what lies over a part
         boolean free = InPlace.over(build, position.id()).stream()
                 .allMatch(over -> over.fits().isEmpty());
-        if (free && InPlace.is(build, position.id())) {
+        if (free && !build.place(position.id()).isOut()) {
             next.add(new Off(position.id(), position.name(), position.quantity(), step));
         }
     }

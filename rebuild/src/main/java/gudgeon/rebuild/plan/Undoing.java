@@ -15,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Works out an {@link Undo}: finds what comes off, then asks the build what would be so if it were off. */
@@ -49,13 +50,10 @@ final class Undoing {
         if (structure.position(id).isPresent() || structure.step(id).isPresent()) {
             return new LinkedHashSet<>(structure.positionsOf(id));
         }
-        List<String> suspects = structure
+        return structure
                 .check(id)
-                .orElseThrow(() -> new IllegalArgumentException("no position, step or check '" + id + "'"))
-                .clears();
-        Set<String> positions = new LinkedHashSet<>();
-        suspects.forEach(suspect -> positions.addAll(structure.positionsOf(suspect)));
-        return positions;
+                .map(structure::cleared)
+                .orElseThrow(() -> new IllegalArgumentException("no position, step or check '" + id + "'"));
     }
 
     /** A step comes off as a whole, so what covers any part of it comes off before. */
@@ -84,16 +82,11 @@ final class Undoing {
 
     /** Steps that fit nothing and were done on a part that comes off: a setting is lost with what was set. */
     private List<Step> doneOn(List<Step> off) {
-        Set<String> lost = new LinkedHashSet<>();
-        off.forEach(step -> lost.addAll(step.fits()));
-        Set<Step> again = new LinkedHashSet<>();
-        for (Step step : structure.steps()) {
-            boolean doneOnLost = step.fits().isEmpty() && step.into().stream().anyMatch(lost::contains);
-            if (doneOnLost && build.step(step.id()).stands() && !off.contains(step)) {
-                again.add(step);
-            }
-        }
-        return outermostFirst(again);
+        return outermostFirst(off.stream()
+                .flatMap(step -> step.fits().stream())
+                .flatMap(position -> structure.stepsDoneOn(position).stream())
+                .filter(step -> build.step(step.id()).stands() && !off.contains(step))
+                .collect(Collectors.toSet()));
     }
 
     private Build without(List<Step> off, List<Step> again) {

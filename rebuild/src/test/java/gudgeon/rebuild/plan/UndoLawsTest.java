@@ -90,7 +90,7 @@ class UndoLawsTest {
                             .filter(id -> build.check(id).status() == CheckState.Status.PASSED)
                             .filter(id -> !after.check(id).lets()))
                     .containsExactlyInAnyOrderElementsOf(undo.voidChecks());
-            assertThat(InPlace.is(after, position.id())).isFalse();
+            assertThat(after.place(position.id()).isOut()).isTrue();
             assertThat(InPlace.over(after, position.id())).isEmpty();
             undo.back()
                     .forEach(id -> assertThat(

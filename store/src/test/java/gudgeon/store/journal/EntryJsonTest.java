@@ -14,8 +14,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -62,7 +62,9 @@ class EntryJsonTest {
     void everyKindAndEveryFormHasASample() throws IOException {
         List<String> samples = samples();
         assertThat(samples.stream().map(line -> readOne(line).fact().getClass()).collect(Collectors.toSet()))
-                .isEqualTo(Set.of(Fact.class.getPermittedSubclasses()));
+                .isEqualTo(Stream.of(Fact.class.getDeclaredClasses())
+                        .filter(Class::isRecord)
+                        .collect(Collectors.toSet()));
         for (FactForm<?> form : FactForms.ALL) {
             String begins = "{\"type\":\"" + form.word() + "\",\"version\":" + form.version() + ",";
             assertThat(samples).anyMatch(line -> line.startsWith(begins));

@@ -8,7 +8,6 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Refusals;
 import gudgeon.rebuild.plan.Doable;
 import gudgeon.rebuild.plan.Plan;
 import io.javalin.config.RoutesConfig;
@@ -49,7 +48,7 @@ public final class AssembleRoom {
         Optional<Check> check = at.flatMap(build.structure()::check);
         if (step.isPresent()) {
             values.put("step", step.get());
-            values.put("unproven", Refusals.unproven(build, step.get().id()));
+            values.put("unproven", build.unproven(step.get().id()));
             pages.show(ctx, "assemble/step.jte", opened.with(values));
         } else if (check.isPresent()) {
             values.put("check", check.get());
