@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.rebuild.sentence.Amount;
 import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.ShelvedBuild;
 import java.io.PrintWriter;
@@ -43,6 +44,6 @@ final class BuildsCommand implements Callable<Integer> {
         return build.id() + "  " + build.name() + ", begun "
                 + build.begun().atZone(ZoneId.systemDefault()).toLocalDate() + ", last worked on "
                 + build.lastEntry().atZone(ZoneId.systemDefault()).toLocalDate() + ", "
-                + Counted.of(build.entries(), "entry", "entries");
+                + Amount.of(build.entries(), "entry", "entries");
     }
 }

@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.rebuild.sentence.Amount;
 import gudgeon.store.archive.Export;
 import gudgeon.store.archive.Export.Exported;
 import gudgeon.store.photo.Photos;
@@ -40,8 +41,8 @@ final class ExportCommand implements Callable<Integer> {
         Path target = Objects.requireNonNull(file);
         try (Shelf shelf = data.open()) {
             Exported exported = new Export(shelf, new Photos(data.path())).write(build, target);
-            out.println(target + " holds the whole build: " + Counted.of(exported.entries(), "entry", "entries") + ", "
-                    + Counted.of(exported.photos(), "photo", "photos") + ".");
+            out.println(target + " holds the whole build: " + Amount.of(exported.entries(), "entry", "entries") + ", "
+                    + Amount.of(exported.photos(), "photo", "photos") + ".");
             exported.notes().forEach(out::println);
             return exported.notes().isEmpty() ? Gudgeon.CLEAR : Gudgeon.NOT_CLEAR;
         }

@@ -6,6 +6,7 @@ import gudgeon.rebuild.fit.Figure;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
+import gudgeon.rebuild.sentence.Sentence;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
@@ -56,7 +57,7 @@ final class FitTable {
     private static void figures(List<Figure> figures, LengthUnit unit, PrintWriter out) {
         out.println();
         for (Figure figure : figures) {
-            out.println(capital(figure.label()) + ": " + value(figure, unit) + ".");
+            out.println(Sentence.capital(figure.label()) + ": " + value(figure, unit) + ".");
         }
     }
 
@@ -96,9 +97,5 @@ final class FitTable {
             }
         }
         out.println("  The maker's manual comes first. Turn the engine by hand with the plug out before it is closed.");
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

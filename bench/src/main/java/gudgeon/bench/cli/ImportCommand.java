@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.rebuild.sentence.Amount;
 import gudgeon.store.archive.Import;
 import gudgeon.store.archive.Imported;
 import gudgeon.store.photo.Photos;
@@ -41,8 +42,8 @@ final class ImportCommand implements Callable<Integer> {
             }
             Imported.TakenIn in = (Imported.TakenIn) imported;
             out.println(in.name() + " is on the shelf as " + in.id() + ": "
-                    + Counted.of(in.entries(), "entry", "entries") + ", "
-                    + Counted.of(in.photos(), "photo", "photos") + ", all proved.");
+                    + Amount.of(in.entries(), "entry", "entries") + ", "
+                    + Amount.of(in.photos(), "photo", "photos") + ", all proved.");
             return Gudgeon.CLEAR;
         }
     }

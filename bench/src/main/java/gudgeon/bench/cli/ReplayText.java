@@ -4,6 +4,7 @@ import gudgeon.rebuild.alarm.Alarm;
 import gudgeon.rebuild.alarm.Replay;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Telling;
+import gudgeon.rebuild.sentence.Amount;
 import java.io.PrintWriter;
 import java.util.Locale;
 
@@ -15,7 +16,7 @@ final class ReplayText {
 
     static void print(Replay replay, PrintWriter out) {
         Build build = replay.build();
-        out.println(build.book().engine().name() + ", " + count(build.size(), "entry", "entries") + ".");
+        out.println(build.book().engine().name() + ", " + Amount.of(build.size(), "entry", "entries") + ".");
         for (Replay.Turn turn : replay.turns()) {
             out.println();
             out.printf(Locale.ROOT, "%6d  %s%n", turn.number(), told(build, turn.number()));
@@ -33,7 +34,7 @@ final class ReplayText {
             return;
         }
         int standing = replay.standing().size();
-        out.println("At the end " + count(standing, "alarm stands", "alarms stand") + ":");
+        out.println("At the end " + Amount.of(standing, "alarm stands", "alarms stand") + ":");
         replay.standing()
                 .forEach(alarm -> out.println(
                         "  " + alarm.severity().word() + ": " + alarm.kind().words() + where(alarm, build)));
@@ -54,9 +55,5 @@ final class ReplayText {
 
     private static String told(Build build, long number) {
         return Telling.of(build.entry(number).fact(), build.structure());
-    }
-
-    private static String count(long number, String one, String more) {
-        return number + " " + (number == 1 ? one : more);
     }
 }

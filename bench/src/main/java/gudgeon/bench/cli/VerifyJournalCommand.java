@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.rebuild.sentence.Amount;
 import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.Verified;
 import java.io.PrintWriter;
@@ -37,8 +38,8 @@ final class VerifyJournalCommand implements Callable<Integer> {
             }
             Verified verified = shelf.verify(build);
             if (verified instanceof Verified.Sound sound) {
-                out.println("Sound: " + Counted.of(sound.entries(), "entry", "entries")
-                        + ", none changed, lost or put in.");
+                out.println(
+                        "Sound: " + Amount.of(sound.entries(), "entry", "entries") + ", none changed, lost or put in.");
                 out.println("The chain ends in " + sound.hash() + ".");
                 out.println("Written down elsewhere, that line proves later that the journal up to here is the same.");
                 return Gudgeon.CLEAR;

@@ -11,8 +11,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What must come before what: a directed graph whose nodes are the ids of steps and checks. It follows from what steps need, fit,
@@ -20,17 +20,15 @@ import java.util.Set;
  */
 public final class Precedence {
     private final List<String> nodes;
-    private final int steps;
     private final Map<String, Set<String>> before = new HashMap<>();
     private final Map<String, Set<String>> after = new HashMap<>();
     private final Map<String, List<String>> buried = new LinkedHashMap<>();
+    private final List<String> order;
 
     Precedence(Structure structure) {
-        steps = structure.steps().size();
-        List<String> all = new ArrayList<>();
-        structure.steps().forEach(step -> all.add(step.id()));
-        structure.checks().forEach(check -> all.add(check.id()));
-        nodes = List.copyOf(new LinkedHashSet<>(all));
+        List<String> steps = structure.steps().stream().map(Step::id).toList();
+        List<String> checks = structure.checks().stream().map(Check::id).toList();
+        nodes = both(steps, checks);
         for (String node : nodes) {
             before.put(node, new LinkedHashSet<>());
             after.put(node, new LinkedHashSet<>());
@@ -40,6 +38,12 @@ public final class Precedence {
         structure.checks().stream()
                 .filter(check -> check.late().isEmpty())
                 .forEach(check -> uncovered(structure, check));
+        order = List.copyOf(InTurn.of(both(checks, steps), before));
+    }
+
+    /** In a book with faults a step and a check may have one id; the first counts. */
+    private static List<String> both(List<String> some, List<String> others) {
+        return Stream.concat(some.stream(), others.stream()).distinct().toList();
     }
 
     private void ofStep(Structure structure, Step step) {
@@ -139,28 +143,6 @@ public final class Precedence {
      * stands in a cycle is left out.
      */
     public List<String> order() {
-        Map<String, Integer> rank = new HashMap<>();
-        Map<String, Integer> waiting = new HashMap<>();
-        for (int i = 0; i < nodes.size(); i++) {
-            rank.put(nodes.get(i), i < steps ? i : i - nodes.size());
-            waiting.put(nodes.get(i), before(nodes.get(i)).size());
-        }
-        return free(rank, waiting);
-    }
-
-    private List<String> free(Map<String, Integer> rank, Map<String, Integer> waiting) {
-        PriorityQueue<String> open = new PriorityQueue<>((a, b) -> rank.getOrDefault(a, 0) - rank.getOrDefault(b, 0));
-        nodes.stream().filter(node -> before(node).isEmpty()).forEach(open::add);
-        List<String> order = new ArrayList<>();
-        while (!open.isEmpty()) {
-            String next = open.remove();
-            order.add(next);
-            for (String then : after(next)) {
-                if (waiting.merge(then, -1, Integer::sum) == 0) {
-                    open.add(then);
-                }
-            }
-        }
         return order;
     }
 

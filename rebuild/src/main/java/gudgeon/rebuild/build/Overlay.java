@@ -12,6 +12,7 @@ import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.journal.Origin;
 import gudgeon.rebuild.journal.Telling;
 import gudgeon.rebuild.journal.Way;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -199,8 +200,8 @@ final class Overlay {
     }
 
     private void refuse(Position position, String key, String why) {
-        String said = why.endsWith(".") ? why.substring(0, why.length() - 1) : why;
-        unread.add(new Unread(position.id(), uncounted(position, key) + said + ". Correct the entry.", true));
+        unread.add(new Unread(
+                position.id(), uncounted(position, key) + Sentence.ended(why) + " Correct the entry.", true));
     }
 
     private void hasNone(Position position, String key, String why) {

@@ -5,6 +5,7 @@ import gudgeon.rebuild.book.PistonEntry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.QuickFit;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -109,8 +110,7 @@ final class Effects {
     }
 
     private String sentence(Outcome was, Outcome is) {
-        String label =
-                Character.toUpperCase(was.label().charAt(0)) + was.label().substring(1);
+        String label = Sentence.capital(was.label());
         if (!was.unit().equals("mm")) {
             return label + ": " + String.format(Locale.ROOT, "%.2f", was.value()) + " becomes "
                     + String.format(Locale.ROOT, "%.2f", is.value()) + ".";

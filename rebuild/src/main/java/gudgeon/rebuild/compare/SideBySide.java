@@ -8,6 +8,7 @@ import gudgeon.rebuild.book.Size;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.LengthUnit;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -103,7 +104,7 @@ final class SideBySide {
                 value(ofB),
                 known.quantity().standardUncertainty(),
                 Likeness.ONE_ONLY,
-                capital(known.label()) + ": " + text(known.value(), known.unit()) + " of '"
+                Sentence.capital(known.label()) + ": " + text(known.value(), known.unit()) + " of '"
                         + (ofA.isPresent() ? a.id() : b.id()) + "', not in the book for the other.",
                 List.of());
     }
@@ -115,7 +116,7 @@ final class SideBySide {
         Likeness likeness = Math.abs(difference) < 1e-6
                 ? Likeness.SAME
                 : Math.abs(difference) > Finding.COVERAGE * u ? Likeness.DIFFERENT : Likeness.UNPROVEN;
-        String both = capital(label) + ": " + text(x, sizeUnit) + " and " + text(y, sizeUnit);
+        String both = Sentence.capital(label) + ": " + text(x, sizeUnit) + " and " + text(y, sizeUnit);
         String apart = text(Math.abs(difference), sizeUnit) + (difference < 0 ? " less" : " more");
         String doubt = u > 0 ? " ± " + text(Finding.COVERAGE * u, sizeUnit) : "";
         String sentence = switch (likeness) {
@@ -138,7 +139,7 @@ final class SideBySide {
                 OptionalDouble.empty(),
                 0,
                 Likeness.DIFFERENT,
-                capital(label) + ": " + ofA + " and " + ofB + ".",
+                Sentence.capital(label) + ": " + ofA + " and " + ofB + ".",
                 effects.of(changed));
     }
 
@@ -209,9 +210,5 @@ final class SideBySide {
             case PERCENT -> String.format(Locale.ROOT, "%.1f %%", value);
             case NONE -> String.format(Locale.ROOT, "%.3f", value);
         };
-    }
-
-    private static String capital(String label) {
-        return Character.toUpperCase(label.charAt(0)) + label.substring(1);
     }
 }

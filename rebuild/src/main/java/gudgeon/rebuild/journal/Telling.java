@@ -1,6 +1,7 @@
 package gudgeon.rebuild.journal;
 
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -98,7 +99,8 @@ public final class Telling {
                     + and(compared.remark());
         }
         if (fact instanceof Fact.Cleaned cleaned) {
-            return upper(name(cleaned.position())) + " " + cleaned.how().words() + "." + and(cleaned.remark());
+            return Sentence.capital(name(cleaned.position())) + " "
+                    + cleaned.how().words() + "." + and(cleaned.remark());
         }
         if (fact instanceof Fact.Disposed disposed) {
             return "Decided for " + part(disposed.position(), disposed.part()) + ": "
@@ -135,7 +137,7 @@ public final class Telling {
             return "The engine book was changed." + and(changed.why());
         }
         if (fact instanceof Fact.Noted note) {
-            return "Note" + on(note.on()) + ": " + ended(note.text());
+            return "Note" + on(note.on()) + ": " + Sentence.of(note.text().strip());
         }
         if (fact instanceof Fact.Photographed photo) {
             return "Photo" + on(photo.on()) + "." + and(photo.caption());
@@ -196,15 +198,6 @@ public final class Telling {
     }
 
     private static String and(String more) {
-        return more.isBlank() ? "" : " " + ended(more);
-    }
-
-    private static String ended(String text) {
-        String line = upper(text.strip());
-        return line.isEmpty() || ".!?".indexOf(line.charAt(line.length() - 1)) >= 0 ? line : line + ".";
-    }
-
-    private static String upper(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+        return more.isBlank() ? "" : " " + Sentence.of(more.strip());
     }
 }

@@ -2,6 +2,7 @@ package gudgeon.rebuild.plan;
 
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.sentence.Amount;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

@@ -1,18 +1,17 @@
 package gudgeon.rebuild.plan;
 
 import gudgeon.rebuild.book.Check;
+import gudgeon.rebuild.book.InTurn;
 import gudgeon.rebuild.book.Precedence;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Orders of the steps and checks that are left: the one of an order of checks, and the book's own. */
 final class Orders {
@@ -75,37 +74,7 @@ final class Orders {
                             before.getOrDefault(step, new LinkedHashSet<>()).add(check));
         }
         before.values().forEach(ids -> ids.retainAll(all));
-        return free(before);
-    }
-
-    private List<String> free(Map<String, Set<String>> before) {
-        Map<String, Integer> rank = new HashMap<>();
-        checks.forEach(check -> rank.put(check, rank.size()));
-        steps.forEach(step -> rank.put(step, rank.size()));
-        Map<String, List<String>> after = new HashMap<>();
-        Map<String, Integer> waiting = new HashMap<>();
-        before.forEach((id, firsts) -> {
-            waiting.put(id, firsts.size());
-            firsts.forEach(first ->
-                    after.computeIfAbsent(first, f -> new ArrayList<>()).add(id));
-        });
-        PriorityQueue<String> open = new PriorityQueue<>(Comparator.comparingInt(id -> rank.getOrDefault(id, 0)));
-        waiting.forEach((id, count) -> {
-            if (count == 0) {
-                open.add(id);
-            }
-        });
-        List<String> order = new ArrayList<>();
-        while (!open.isEmpty()) {
-            String next = open.remove();
-            order.add(next);
-            for (String then : after.getOrDefault(next, List.of())) {
-                if (waiting.merge(then, -1, Integer::sum) == 0) {
-                    open.add(then);
-                }
-            }
-        }
-        return order;
+        return InTurn.of(Stream.concat(checks.stream(), steps.stream()).toList(), before);
     }
 
     /** The book's own order: each step when its turn comes, before it what it cannot go without, the checks that are left last. */

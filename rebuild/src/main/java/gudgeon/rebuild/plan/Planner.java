@@ -5,6 +5,8 @@ import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.StepState;
+import gudgeon.rebuild.sentence.Amount;
+import gudgeon.rebuild.sentence.Sentence;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -103,17 +105,14 @@ final class Planner {
             return said;
         }
         if (step.status() == StepState.Status.STOPPED) {
-            return List.of(step.why().isEmpty() ? "It was stopped." : "It was stopped: " + ended(step.why()));
+            return List.of(step.why().isEmpty() ? "It was stopped." : "It was stopped: " + Sentence.ended(step.why()));
         }
         return switch (check.status()) {
-            case FAILED -> List.of(check.remark().isEmpty() ? "It failed." : "It failed: " + ended(check.remark()));
+            case FAILED ->
+                List.of(check.remark().isEmpty() ? "It failed." : "It failed: " + Sentence.ended(check.remark()));
             case VOID -> List.of("It passed once, and what it relied on was disturbed since.");
             default -> List.of();
         };
-    }
-
-    private static String ended(String text) {
-        return text.matches("(?s).*[.!?]") ? text : text + ".";
     }
 
     /** The steps that could begin but for this check, or that could begin and would bury what it clears. */
@@ -146,7 +145,7 @@ final class Planner {
                         checks > 0 ? Amount.of(checks, "check") : "")
                 .filter(text -> !text.isEmpty())
                 .toList();
-        return Amount.list(both) + " behind it, " + Amount.time(behind.minutes(id)) + " of work.";
+        return Sentence.list(both) + " behind it, " + Amount.time(behind.minutes(id)) + " of work.";
     }
 
     private Progress progress() {

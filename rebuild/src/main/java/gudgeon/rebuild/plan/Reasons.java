@@ -8,6 +8,8 @@ import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.StepState;
 import gudgeon.rebuild.plan.Reason.Kind;
+import gudgeon.rebuild.sentence.Amount;
+import gudgeon.rebuild.sentence.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -137,7 +139,7 @@ final class Reasons {
                         Kind.STEP,
                         entry.getKey().id(),
                         "'" + entry.getKey().name() + "' covers "
-                                + Amount.list(List.copyOf(entry.getValue()))
+                                + Sentence.list(List.copyOf(entry.getValue()))
                                 + " and would have to be undone first."))
                 .toList();
     }

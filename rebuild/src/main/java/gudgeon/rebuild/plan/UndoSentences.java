@@ -2,6 +2,8 @@ package gudgeon.rebuild.plan;
 
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.sentence.Amount;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -49,7 +51,7 @@ final class UndoSentences {
     }
 
     private static String quoted(List<Step> steps) {
-        return Amount.list(steps.stream().map(step -> "'" + step.name() + "'").toList());
+        return Sentence.list(steps.stream().map(step -> "'" + step.name() + "'").toList());
     }
 
     private Optional<String> checks() {
@@ -60,7 +62,7 @@ final class UndoSentences {
                 .map(id -> "'" + build.structure().name(id) + "'")
                 .toList();
         return Optional.of(Amount.of(names.size(), "check") + (names.size() == 1 ? " becomes" : " become") + " void: "
-                + Amount.list(names) + ".");
+                + Sentence.list(names) + ".");
     }
 
     private Optional<String> buy() {
@@ -71,7 +73,7 @@ final class UndoSentences {
                 .toList();
         return wanted.isEmpty()
                 ? Optional.empty()
-                : Optional.of("Destroyed and to be bought: " + Amount.list(wanted) + ".");
+                : Optional.of("Destroyed and to be bought: " + Sentence.list(wanted) + ".");
     }
 
     /** Where a check has several suspects, the one that is got at with least work is looked at first. */

@@ -6,6 +6,7 @@ import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -3,6 +3,8 @@ package gudgeon.rebuild.sheet;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.sentence.Amount;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +28,7 @@ final class CheckPassages {
         names("only after", check.after());
         add("void by", disturbedBy());
         add("so late", check.late().isEmpty() ? List.of() : List.of(check.late()));
-        add("time", check.minutes() > 0 ? List.of("about " + Sentence.time(check.minutes())) : List.of());
+        add("time", check.minutes() > 0 ? List.of("about " + Amount.time(check.minutes())) : List.of());
         return passages;
     }
 

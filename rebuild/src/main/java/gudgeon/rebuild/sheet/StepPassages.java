@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.Joint;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.sentence.Amount;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,10 +72,10 @@ final class StepPassages {
     private List<String> time() {
         List<String> time = new ArrayList<>();
         if (step.minutes() > 0) {
-            time.add("about " + Sentence.time(step.minutes()));
+            time.add("about " + Amount.time(step.minutes()));
         }
         if (step.setMinutes() > 0) {
-            time.add(Sentence.time(step.setMinutes()) + " to set, dry or cool before work goes on here");
+            time.add(Amount.time(step.setMinutes()) + " to set, dry or cool before work goes on here");
         }
         return joined(time);
     }

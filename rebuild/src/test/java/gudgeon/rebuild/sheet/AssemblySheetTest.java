@@ -96,14 +96,6 @@ class AssemblySheetTest {
     }
 
     @Test
-    void timeIsReadAsHoursAndMinutes() {
-        assertThat(Sentence.time(45)).isEqualTo("45 min");
-        assertThat(Sentence.time(60)).isEqualTo("1 h");
-        assertThat(Sentence.time(1500)).isEqualTo("25 h");
-        assertThat(Sentence.time(95)).isEqualTo("1 h 35 min");
-    }
-
-    @Test
     void archetypesAreFoundByTheirId() {
         assertThat(Archetype.of("side-valve-stationary")).contains(Archetype.SIDE_VALVE_STATIONARY);
         assertThat(Archetype.of("nothing")).isEmpty();

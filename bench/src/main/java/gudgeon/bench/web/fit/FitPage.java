@@ -9,6 +9,7 @@ import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.Input;
 import gudgeon.rebuild.fit.Simulation;
 import gudgeon.rebuild.fit.TrialFit;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -73,9 +74,9 @@ public record FitPage(
     /** Whose gap it is, and which, such as "Exhaust bore gap". */
     public String name(Finding finding) {
         return finding.valves().size() == 1
-                ? GapPlot.capital(finding.valves().get(0)) + " "
+                ? Sentence.capital(finding.valves().get(0)) + " "
                         + finding.kind().term()
-                : GapPlot.capital(finding.kind().term());
+                : Sentence.capital(finding.kind().term());
     }
 
     /** An id for something of a finding on the page. */

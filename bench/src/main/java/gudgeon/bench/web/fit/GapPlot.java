@@ -4,6 +4,7 @@ import gudgeon.mechanics.clearance.Curves;
 import gudgeon.rebuild.fit.Finding;
 import gudgeon.rebuild.fit.GapKind;
 import gudgeon.rebuild.fit.TrialFit;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -60,16 +61,11 @@ public record GapPlot(String title, String id, List<Line> lines, List<String> ti
         for (int v = 0; v < fit.valveIds().size(); v++) {
             String id = fit.valveIds().get(v);
             Predicate<Finding> its = finding -> finding.valves().equals(List.of(id));
-            plots.add(new Drawer(fit, curves, lengths, v).plot(capital(id) + " valve", id, its));
+            plots.add(new Drawer(fit, curves, lengths, v).plot(Sentence.capital(id) + " valve", id, its));
         }
         plots.add(new Drawer(fit, curves, lengths, 0)
                 .plot("Deck, and valve to valve", "between", f -> f.valves().size() != 1));
         return plots;
-    }
-
-    /** A text with its first letter large. */
-    static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static final class Drawer {

@@ -1,0 +1,5 @@
+/** Tests of sentences. */
+@NullMarked
+package gudgeon.rebuild.sentence;
+
+import org.jspecify.annotations.NullMarked;
