@@ -2,7 +2,6 @@ package gudgeon.bench.cli;
 
 import gudgeon.rebuild.build.Build;
 import gudgeon.store.shelf.Shelf;
-import gudgeon.store.shelf.ShelfFault;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -52,11 +51,7 @@ final class AskedBuild {
 
     private Build onShelf(String id) {
         try (Shelf shelf = data.open()) {
-            return shelf.build(id)
-                    .orElseThrow(() -> new Unusable("There is no build '" + id + "' in " + data.path()
-                            + "; gudgeon builds lists those there are."));
-        } catch (ShelfFault fault) {
-            throw new Unusable(String.valueOf(fault.getMessage()));
+            return shelf.build(id).orElseThrow(() -> data.noBuild(id));
         }
     }
 

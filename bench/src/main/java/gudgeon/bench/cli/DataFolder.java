@@ -1,7 +1,6 @@
 package gudgeon.bench.cli;
 
 import gudgeon.store.shelf.Shelf;
-import gudgeon.store.shelf.ShelfFault;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,11 +22,12 @@ final class DataFolder {
 
     /** Opens the shelf of the folder. */
     Shelf open() {
-        try {
-            return Shelf.open(path());
-        } catch (ShelfFault fault) {
-            throw new Unusable(String.valueOf(fault.getMessage()));
-        }
+        return Shelf.open(path());
+    }
+
+    /** What is said of a build that is not on the shelf. */
+    Unusable noBuild(String id) {
+        return new Unusable("There is no build '" + id + "' in " + path() + "; gudgeon builds lists those there are.");
     }
 
     private static Path usual() {

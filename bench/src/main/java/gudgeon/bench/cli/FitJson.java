@@ -1,8 +1,5 @@
 package gudgeon.bench.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import gudgeon.mechanics.clearance.Span;
 import gudgeon.rebuild.fit.CureLine;
 import gudgeon.rebuild.fit.Figure;
@@ -21,16 +18,10 @@ import org.jspecify.annotations.Nullable;
 
 /** A trial fit as JSON, described in docs/fit-json.md. Keys stay as they are; new ones may be added. */
 final class FitJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private FitJson() {}
 
     static String text(TrialFit fit) {
-        try {
-            return MAPPER.writeValueAsString(of(fit));
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        return Json.text(of(fit));
     }
 
     private static Map<String, @Nullable Object> of(TrialFit fit) {

@@ -1,8 +1,5 @@
 package gudgeon.bench.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.plan.BestOrder;
@@ -20,8 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A plan and an undoing as JSON, described in docs/plan-json.md. Keys stay as they are; new ones may be added. */
 final class PlanJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private PlanJson() {}
 
     static String text(Plan plan, Optional<BestOrder> best) {
@@ -36,7 +31,7 @@ final class PlanJson {
         progress.put("sentence", plan.progress().sentence());
         json.put("progress", progress);
         best.ifPresent(order -> json.put("order", order(order)));
-        return written(json);
+        return Json.text(json);
     }
 
     static String text(Undo undo) {
@@ -50,15 +45,7 @@ final class PlanJson {
         json.put("minutesBack", undo.minutesBack());
         json.put("back", undo.back());
         json.put("sentences", undo.sentences());
-        return written(json);
-    }
-
-    private static String written(Map<String, @Nullable Object> json) {
-        try {
-            return MAPPER.writeValueAsString(json);
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        return Json.text(json);
     }
 
     private static Map<String, Object> doable(Doable doable) {

@@ -1,8 +1,5 @@
 package gudgeon.bench.cli;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import gudgeon.rebuild.alarm.Alarm;
 import gudgeon.rebuild.alarm.Replay;
 import gudgeon.rebuild.build.Build;
@@ -13,16 +10,10 @@ import java.util.Map;
 
 /** A replay as JSON, described in docs/replay-json.md. Keys stay as they are; new ones may be added. */
 final class ReplayJson {
-    private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
     private ReplayJson() {}
 
     static String text(Replay replay) {
-        try {
-            return MAPPER.writeValueAsString(of(replay));
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException(impossible);
-        }
+        return Json.text(of(replay));
     }
 
     private static Map<String, Object> of(Replay replay) {

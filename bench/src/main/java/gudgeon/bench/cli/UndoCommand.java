@@ -51,9 +51,7 @@ final class UndoCommand implements Callable<Integer> {
         Build build = asked.build(named.size() < 2 ? Optional.empty() : Optional.of(named.get(0)));
         String id = named.get(named.size() - 1);
         Structure structure = build.structure();
-        if (structure.position(id).isEmpty()
-                && structure.step(id).isEmpty()
-                && structure.check(id).isEmpty()) {
+        if (!structure.has(id)) {
             throw new Unusable(unknown(structure, id));
         }
         Undo undo = Undo.of(build, id);

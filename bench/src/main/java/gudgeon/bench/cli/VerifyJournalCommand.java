@@ -33,8 +33,7 @@ final class VerifyJournalCommand implements Callable<Integer> {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         try (Shelf shelf = data.open()) {
             if (shelf.journal(build).isEmpty()) {
-                throw new Unusable("There is no build '" + build + "' in " + data.path()
-                        + "; gudgeon builds lists those there are.");
+                throw data.noBuild(build);
             }
             Verified verified = shelf.verify(build);
             if (verified instanceof Verified.Sound sound) {

@@ -1,10 +1,9 @@
 package gudgeon.bench.cli;
 
+import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.archetype.Archetype;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import net.jqwik.api.ForAll;
@@ -19,20 +18,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 class BookCommandTest {
     private static final String TARN = "../examples/tarn-98.yaml";
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Gudgeon.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        assertThat(out + "" + err).doesNotContain("\tat ").doesNotContain("Exception");
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     @ParameterizedTest
     @EnumSource(Archetype.class)
     void everyArchetypePrintsWithinEightyColumns(Archetype archetype) {
-        Outcome book = run("book", "--archetype", archetype.id());
+        Terminal book = run("book", "--archetype", archetype.id());
         assertThat(book.code()).isZero();
         assertThat(book.err()).isEmpty();
         assertThat(book.out().lines()).allMatch(line -> line.length() <= Sheets.COLUMNS);
@@ -45,7 +34,7 @@ class BookCommandTest {
 
     @Test
     void theTextOfAnArchetypeIsABookToFillIn(@TempDir Path folder) throws Exception {
-        Outcome text = run("book", "--archetype", "side-valve-stationary", "--text");
+        Terminal text = run("book", "--archetype", "side-valve-stationary", "--text");
         Path copy = Files.writeString(folder.resolve("mine.yaml"), text.out());
         assertThat(run("check", copy.toString()).out()).isEqualTo(copy + " is complete.\n");
         assertThat(run("book", copy.toString()).out())

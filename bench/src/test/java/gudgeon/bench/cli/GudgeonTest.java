@@ -1,12 +1,11 @@
 package gudgeon.bench.cli;
 
+import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,23 +18,13 @@ class GudgeonTest {
     @TempDir
     Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Gudgeon.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        assertThat(out + "" + err).doesNotContain("\tat ").doesNotContain("Exception");
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     private Path file(String name, String text) throws Exception {
         return Files.writeString(folder.resolve(name), text);
     }
 
     @Test
     void theOriginalPistonClears() {
-        Outcome fit = run("fit", TARN);
+        Terminal fit = run("fit", TARN);
         assertThat(fit.code()).isZero();
         assertThat(fit.out())
                 .contains("everything clears")
@@ -45,7 +34,7 @@ class GudgeonTest {
 
     @Test
     void thePatternPistonIsRefusedWithReasonAndCures() {
-        Outcome fit = run("fit", TARN, "--piston", "pattern");
+        Terminal fit = run("fit", TARN, "--piston", "pattern");
         assertThat(fit.code()).isEqualTo(1);
         assertThat(fit.out())
                 .contains("The exhaust valve and the crown touch")
@@ -62,7 +51,7 @@ class GudgeonTest {
 
     @Test
     void theJsonHasWhatIsDocumented() throws Exception {
-        Outcome fit = run("fit", TARN, "--piston", "pattern", "--json");
+        Terminal fit = run("fit", TARN, "--piston", "pattern", "--json");
         assertThat(fit.code()).isEqualTo(1);
         JsonNode json = new ObjectMapper().readTree(fit.out());
         JsonNode bore = json.at("/valves/exhaust/boreGap");
@@ -112,7 +101,7 @@ class GudgeonTest {
 
     @Test
     void aPistonTheBookLacksIsSaidWithThoseItHas() {
-        Outcome fit = run("fit", TARN, "--piston", "forged", "--gasket", "copper");
+        Terminal fit = run("fit", TARN, "--piston", "forged", "--gasket", "copper");
         assertThat(fit.code()).isEqualTo(2);
         assertThat(fit.err())
                 .contains("no piston 'forged'")
@@ -141,7 +130,7 @@ class GudgeonTest {
             {"serve", "--port", "70000"},
             {"polish"}
         }) {
-            Outcome outcome = run(args);
+            Terminal outcome = run((Object[]) args);
             assertThat(outcome.code()).as(String.join(" ", args)).isEqualTo(2);
             assertThat(outcome.err()).as(String.join(" ", args)).isNotBlank();
         }
@@ -163,7 +152,7 @@ class GudgeonTest {
         String broken = Files.readString(Path.of(TARN))
                 .replaceFirst("bore: \\{readings[^\\n]*", "bore: 1.97")
                 .replaceFirst("rod: [^\\n,}]*", "rod: ninety");
-        Outcome check = run("check", file("broken.yaml", broken).toString());
+        Terminal check = run("check", file("broken.yaml", broken).toString());
         assertThat(check.code()).isEqualTo(2);
         assertThat(check.out()).contains("cylinder.bore").contains("crank.rod").contains("Line ");
         assertThat(run("check", TARN).code()).isZero();
@@ -171,7 +160,7 @@ class GudgeonTest {
 
     @Test
     void twoPistonsStandSideBySide() {
-        Outcome compare = run("compare", TARN, "--piston", "original", "--piston", "pattern");
+        Terminal compare = run("compare", TARN, "--piston", "original", "--piston", "pattern");
         assertThat(compare.code()).isZero();
         assertThat(compare.out())
                 .contains("exhaust pocket depth")

@@ -1,13 +1,12 @@
 package gudgeon.bench.cli;
 
+import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.shelf.Shelf;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -32,16 +31,6 @@ class PlanCommandTest {
     @TempDir
     Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Gudgeon.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        assertThat(out + "" + err).doesNotContain("\tat ").doesNotContain("Exception");
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     private String file(String name, String... lines) throws Exception {
         return Files.write(folder.resolve(name), Arrays.asList(lines)).toString();
     }
@@ -58,14 +47,14 @@ class PlanCommandTest {
                 "{\"type\": \"step-done\", \"version\": 1, \"step\": \"close-case\"}");
     }
 
-    private static JsonNode json(Outcome outcome) throws Exception {
+    private static JsonNode json(Terminal outcome) throws Exception {
         assertThat(outcome.code()).isZero();
         return new ObjectMapper().readTree(outcome.out());
     }
 
     @Test
     void thePlanOfAnUntouchedBookWaitsForItsParts() throws Exception {
-        Outcome plan = run("plan", "--book", book());
+        Terminal plan = run("plan", "--book", book());
         assertThat(plan.code()).isZero();
         assertThat(plan.out())
                 .contains("0 of 2 steps done, about 55 min of work left.")
@@ -138,7 +127,7 @@ class PlanCommandTest {
     }
 
     private static void refused(String sentence, String... args) {
-        Outcome outcome = run(args);
+        Terminal outcome = run((Object[]) args);
         assertThat(outcome.code()).isEqualTo(2);
         assertThat(outcome.out()).isEmpty();
         assertThat(outcome.err()).contains(sentence);

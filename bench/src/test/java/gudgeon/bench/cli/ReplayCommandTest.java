@@ -1,11 +1,10 @@
 package gudgeon.bench.cli;
 
+import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -18,23 +17,13 @@ class ReplayCommandTest {
     @TempDir
     Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Gudgeon.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        assertThat(out + "" + err).doesNotContain("\tat ").doesNotContain("Exception");
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     private String file(String name, String text) throws Exception {
         return Files.writeString(folder.resolve(name), text).toString();
     }
 
     @Test
     void printsTheAlarmAtTheEntryThatRaisedIt() {
-        Outcome replay = run("replay", TARN, SHALLOW + "fault.jsonl");
+        Terminal replay = run("replay", TARN, SHALLOW + "fault.jsonl");
         assertThat(replay.code()).isEqualTo(1);
         assertThat(replay.out())
                 .containsSubsequence(
@@ -48,7 +37,7 @@ class ReplayCommandTest {
 
     @Test
     void endsWithNothingWhenNoAlarmStands() {
-        Outcome replay = run("replay", TARN, SHALLOW + "sound.jsonl");
+        Terminal replay = run("replay", TARN, SHALLOW + "sound.jsonl");
         assertThat(replay.code()).isZero();
         assertThat(replay.out()).contains("At the end no alarm stands.").doesNotContain("STOP");
     }
@@ -63,7 +52,7 @@ class ReplayCommandTest {
                 {"type":"check-passed","version":1,"check":"leak-down","reading":"8 %"}
                 {"type":"step-done","version":1,"step":"fit-the-moon"}
                 """);
-        Outcome replay = run("replay", TARN, journal);
+        Terminal replay = run("replay", TARN, journal);
         assertThat(replay.code()).isZero();
         assertThat(replay.out())
                 .containsSubsequence("LOOK: check out of turn", "     5  ", "gone: check out of turn", "Entry 6 names");

@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Entry;
@@ -7,8 +8,6 @@ import gudgeon.rebuild.journal.Fact.Noted;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,20 +24,6 @@ class ShelfCommandsTest {
 
     private Path data = Path.of("");
     private String id = "";
-
-    private record Said(int code, String out, String err) {}
-
-    private static Said run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        String[] words = new String[arguments.length];
-        for (int n = 0; n < words.length; n++) {
-            words[n] = arguments[n].toString();
-        }
-        int code = Gudgeon.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-        assertThat(err.toString()).doesNotContain("\tat ").doesNotContain("Exception");
-        return new Said(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void oneBuild() throws IOException {
@@ -57,7 +42,7 @@ class ShelfCommandsTest {
 
     @Test
     void buildsAreListedWithTheirIds() {
-        Said said = run("builds", "--data", data);
+        Terminal said = run("builds", "--data", data);
         assertThat(said.code()).isZero();
         assertThat(said.out()).contains(id + "  Tarn 98, begun", "last worked on 2026-03-01, 2 entries");
         assertThat(run("builds", "--data", folder.resolve("none")).out()).startsWith("No build is kept in ");
@@ -65,7 +50,7 @@ class ShelfCommandsTest {
 
     @Test
     void aSoundJournalIsProvedAndAChangedOneIsNot() throws IOException {
-        Said sound = run("verify-journal", id, "--data", data);
+        Terminal sound = run("verify-journal", id, "--data", data);
         assertThat(sound.code()).isZero();
         assertThat(sound.out()).startsWith("Sound: 2 entries");
 
@@ -76,10 +61,10 @@ class ShelfCommandsTest {
         bytes[at] ^= 1;
         Files.write(file, bytes);
 
-        Said changed = run("verify-journal", id, "--data", data);
+        Terminal changed = run("verify-journal", id, "--data", data);
         assertThat(changed.code()).isEqualTo(1);
         assertThat(changed.out()).startsWith("Not sound.").contains("Entry 2 was changed");
-        Said none = run("verify-journal", "none", "--data", data);
+        Terminal none = run("verify-journal", "none", "--data", data);
         assertThat(none.code()).isEqualTo(2);
         assertThat(none.err()).startsWith("There is no build 'none'");
     }
@@ -91,31 +76,31 @@ class ShelfCommandsTest {
                 .contains("holds the whole build: 2 entries, 0 photos");
         assertThat(run("export", id, file, "--data", data).code()).isEqualTo(2);
         Path other = folder.resolve("other");
-        Said in = run("import", file, "--data", other);
+        Terminal in = run("import", file, "--data", other);
         assertThat(in.code()).isZero();
         assertThat(in.out()).contains("Tarn 98 is on the shelf as " + id);
         assertThat(run("verify-journal", id, "--data", other).code()).isZero();
 
-        Said twice = run("import", file, "--data", other);
+        Terminal twice = run("import", file, "--data", other);
         assertThat(twice.code()).isEqualTo(2);
         assertThat(twice.err()).contains("is on the shelf already");
-        Said rubbish = run("import", Files.writeString(folder.resolve("x.zip"), "rubbish"), "--data", other);
+        Terminal rubbish = run("import", Files.writeString(folder.resolve("x.zip"), "rubbish"), "--data", other);
         assertThat(rubbish.code()).isEqualTo(2);
         assertThat(rubbish.err()).contains("was not taken in; nothing was changed");
     }
 
     @Test
     void aBackupComesBack() {
-        Said backup = run("backup", "--data", data);
+        Terminal backup = run("backup", "--data", data);
         assertThat(backup.code()).isZero();
         String name = backup.out().replaceAll("(?s).*(asked-[0-9TZ-]+\\.db).*", "$1");
         try (Shelf shelf = Shelf.open(data)) {
             note(shelf, "second", "too much");
-            Said held = run("restore", name, "--data", data);
+            Terminal held = run("restore", name, "--data", data);
             assertThat(held.code()).isEqualTo(2);
             assertThat(held.err()).contains("in use by another Gudgeon");
         }
-        Said restored = run("restore", name, "--data", data);
+        Terminal restored = run("restore", name, "--data", data);
         assertThat(restored.code()).isZero();
         assertThat(restored.out()).contains("again as they were at", "What was there before is kept in");
         assertThat(run("builds", "--data", data).out()).contains("2 entries");

@@ -1,7 +1,9 @@
 package gudgeon.bench.web.entry;
 
+import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
@@ -85,9 +87,8 @@ final class FactForm {
     private List<Fact> foundLoose() {
         List<Fact> facts = new ArrayList<>();
         for (String position : form.texts("in")) {
-            int quantity =
-                    build.structure().position(position).map(p -> p.quantity()).orElse(1);
-            facts.add(new Fact.TakenOff(position, quantity, form.text("bag"), form.text("place"), "Found loose."));
+            facts.add(new Fact.TakenOff(
+                    position, quantity(position), form.text("bag"), form.text("place"), "Found loose."));
         }
         if (facts.isEmpty()) {
             form.refuse("Nothing is ticked. Tick what lies in the box.");
@@ -95,17 +96,19 @@ final class FactForm {
         return facts;
     }
 
+    private int quantity(String position) {
+        return build.structure().position(position).map(Position::quantity).orElse(1);
+    }
+
     private int count() {
         return form.whole("count", "Count", 1);
     }
 
     private Fact fitted(String position, String part) {
-        int quantity =
-                build.structure().position(position).map(p -> p.quantity()).orElse(1);
         return new Fact.Fitted(
                 position,
                 part,
-                form.whole("count", "Count", quantity),
+                form.whole("count", "Count", quantity(position)),
                 form.choice("way", "Which way round", Way.NOT_SAID),
                 form.text("remark"));
     }
@@ -141,11 +144,8 @@ final class FactForm {
             if (fits.contains(position) && !build.place(position).isFilled()) {
                 facts.add(new Fact.Fitted(
                         position,
-                        build.partFor(position).map(part -> part.name()).orElse(""),
-                        build.structure()
-                                .position(position)
-                                .map(p -> p.quantity())
-                                .orElse(1),
+                        build.partFor(position).map(Part::name).orElse(""),
+                        quantity(position),
                         form.choice("way." + position, "Which way round", Way.NOT_SAID),
                         ""));
             }
@@ -170,7 +170,7 @@ final class FactForm {
 
     private List<Fact> undone() {
         String of = form.text("of");
-        if (build.structure().name(of).equals(of)) {
+        if (!build.structure().has(of)) {
             form.refuse("The engine book has nothing with the id '" + of + "' to undo. Choose it from the list.");
             return List.of();
         }

@@ -1,6 +1,7 @@
 package gudgeon.bench.web.shelf;
 
 import gudgeon.bench.web.NamedBook;
+import gudgeon.bench.web.page.Device;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.archetype.Archetype;
@@ -87,8 +88,7 @@ public final class ShelfRoom {
     }
 
     private String stands(Build build) {
-        Plan plan = Plan.of(build, clock.instant());
-        return plan.progress().sentence();
+        return Plan.of(build, clock.instant()).progress().sentence();
     }
 
     private void start(Context ctx) {
@@ -109,7 +109,7 @@ public final class ShelfRoom {
             return;
         }
         Found found = "in-pieces".equals(ctx.formParam("found")) ? Found.IN_PIECES : Found.TOGETHER;
-        String id = shelf.start(name, book, found, "laptop");
+        String id = shelf.start(name, book, found, Device.of(ctx));
         ctx.redirect("/builds/" + id, HttpStatus.SEE_OTHER);
     }
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The take-down record: {@code /builds/<id>/strip}. */
 public final class StripRoom {
@@ -60,8 +61,7 @@ public final class StripRoom {
     }
 
     /** The position asked for, else the next to come off; any may be recorded, also one found loose in a box. */
-    private static Optional<Position> chosen(
-            Build build, List<Off> next, @org.jspecify.annotations.Nullable String asked) {
+    private static Optional<Position> chosen(Build build, List<Off> next, @Nullable String asked) {
         return Optional.ofNullable(asked)
                 .or(() -> next.stream().map(Off::position).findFirst())
                 .flatMap(id -> build.structure().position(id));

@@ -29,10 +29,7 @@ public final class UndoRoom {
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.UNDO);
         Structure structure = opened.build().structure();
-        Optional<String> of = Optional.ofNullable(ctx.queryParam("of"))
-                .filter(id -> structure.position(id).isPresent()
-                        || structure.step(id).isPresent()
-                        || structure.check(id).isPresent());
+        Optional<String> of = Optional.ofNullable(ctx.queryParam("of")).filter(structure::has);
         Optional<Undo> undo = of.map(id -> Undo.of(opened.build(), id));
         pages.show(ctx, "undo/page.jte", opened.with(Map.of("of", of.orElse(""), "undo", undo)));
     }
