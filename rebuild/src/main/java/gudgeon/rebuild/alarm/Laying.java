@@ -46,17 +46,11 @@ final class Laying {
     /** Number of the entry that last told sizes of the part that counts for a position, or else that entered it; 0 if none did. */
     static long shownBy(Build build, String position) {
         String part = build.partFor(position).map(Part::name).orElse("");
-        List<Long> about = build.about(position);
-        for (int i = about.size() - 1; i >= 0; i--) {
-            long number = about.get(i);
-            boolean measured = build.fact(number)
-                    .filter(fact -> fact instanceof Measured of && of.part().equals(part))
-                    .isPresent();
-            if (measured) {
-                return number;
-            }
-        }
-        return build.partFor(position).map(Part::entered).orElse(0L);
+        long measured = build.lastTold(
+                position, fact -> fact instanceof Measured of && of.part().equals(part));
+        return measured > 0
+                ? measured
+                : build.partFor(position).map(Part::entered).orElse(0L);
     }
 
     /** The entries that show the sizes of parts, those of the part to blame first. */

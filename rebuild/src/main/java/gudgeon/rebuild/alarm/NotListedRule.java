@@ -26,8 +26,8 @@ final class NotListedRule implements Rule {
                                 .filter(Undone.class::isInstance)
                                 .isPresent());
         return openedAgain
-                && place.removed() > place.listed()
-                && place.ordered() + place.arrived() == 0
+                && place.removed() > place.supply().listed()
+                && place.supply().ordered() + place.supply().arrived() == 0
                 && build.parts(position).stream().allMatch(Part::spent);
     }
 

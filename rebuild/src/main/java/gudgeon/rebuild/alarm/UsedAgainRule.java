@@ -31,7 +31,7 @@ final class UsedAgainRule implements Rule {
                         .filter(UsedAgainRule::wasUsed)
                         .isPresent();
             case OUT ->
-                place.arrived() == 0
+                place.supply().arrived() == 0
                         && build.partFor(position.id())
                                 .filter(UsedAgainRule::wasUsed)
                                 .isPresent();

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.UnaryOperator;
 import org.pcollections.PMap;
 
 /** What is together and what is proved while a journal is folded, and how the one follows from the other. */
@@ -58,6 +59,11 @@ final class Assembly {
 
     void put(String position, Place place) {
         standing = standing.with(position, place);
+    }
+
+    void supply(String position, UnaryOperator<Supply> change) {
+        Place before = place(position);
+        put(position, before.supplied(change.apply(before.supply())));
     }
 
     void stopped(Fact.StepStopped fact) {
@@ -229,7 +235,7 @@ final class Assembly {
     /** A part that can be used only once and came by order is not the one that came off, even if nobody named it. */
     private String nameOf(Fact.Fitted fact, Place place, long number) {
         boolean asArrived = fact.part().isEmpty()
-                && place.arrived() > 0
+                && place.supply().arrived() > 0
                 && structure
                         .position(fact.position())
                         .filter(Position::singleUse)

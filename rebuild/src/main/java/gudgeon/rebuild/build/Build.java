@@ -9,11 +9,15 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Origin;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongPredicate;
+import java.util.function.Predicate;
 import org.pcollections.TreePVector;
 
 /**
@@ -53,6 +57,14 @@ public final class Build {
     /** What was corrected after it had its effect must be told again from the beginning. */
     private Build refolded(List<Entry> all) {
         return folded(State.NOTHING_YET, all, Corrections.of(all));
+    }
+
+    /** The rebuild as it would be after facts that nobody told; it is only to be asked, its entries belong in no journal. */
+    public Build asIf(List<? extends Fact> facts) {
+        Instant at = size() == 0 ? Instant.EPOCH : entry(size()).at();
+        List<Entry> entries = new ArrayList<>();
+        facts.forEach(fact -> entries.add(new Entry("as-if-" + (size() + entries.size()), at, "", size(), fact)));
+        return after(entries);
     }
 
     private Build folded(State from, Collection<Entry> entries, Map<String, Optional<Fact>> corrections) {
@@ -215,5 +227,25 @@ public final class Build {
     /** Numbers of the entries that are about a position, step, check or part, in order. */
     public List<Long> about(String id) {
         return state.about().getOrDefault(id, TreePVector.empty());
+    }
+
+    /** Number of the last entry that is about a position, step, check or part; 0 if none is. */
+    public long lastAbout(String id) {
+        return lastAbout(id, number -> true);
+    }
+
+    /** Number of the last entry about a position, step, check or part that comes to such a fact; 0 if none does. */
+    public long lastTold(String id, Predicate<Fact> what) {
+        return lastAbout(id, number -> fact(number).filter(what).isPresent());
+    }
+
+    private long lastAbout(String id, LongPredicate which) {
+        List<Long> about = about(id);
+        for (int i = about.size() - 1; i >= 0; i--) {
+            if (which.test(about.get(i))) {
+                return about.get(i);
+            }
+        }
+        return 0;
     }
 }

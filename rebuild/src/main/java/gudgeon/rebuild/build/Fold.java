@@ -140,8 +140,7 @@ final class Fold {
             assembly.undo(undone.step(), number, undone.why());
             undone.toBuy().stream()
                     .filter(position -> structure.position(position).isPresent())
-                    .forEach(position ->
-                            assembly.put(position, assembly.place(position).listed(number, 0)));
+                    .forEach(position -> assembly.supply(position, supply -> supply.listed(number, 0)));
         } else {
             return false;
         }
@@ -204,10 +203,9 @@ final class Fold {
         } else if (fact instanceof Fact.WentTight) {
             assembly.wentTight(number);
         } else if (fact instanceof Fact.Ordered ordered) {
-            Place place = assembly.place(ordered.position());
-            assembly.put(ordered.position(), place.listed(number, ordered.count()));
+            assembly.supply(ordered.position(), supply -> supply.listed(number, ordered.count()));
         } else if (fact instanceof Fact.Arrived came) {
-            assembly.put(came.position(), assembly.place(came.position()).arrived(came.count()));
+            assembly.supply(came.position(), supply -> supply.came(came.count()));
         } else if (fact instanceof Fact.ChanceTaken taken) {
             chances = chances.plus(taken.origin(), taken.chance());
         } else if (fact instanceof Fact.TimeSpent time) {

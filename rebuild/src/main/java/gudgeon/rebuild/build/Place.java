@@ -16,9 +16,7 @@ import java.util.Optional;
  * @param off what came off, as last recorded
  * @param removed number of the entry that last took its part out, 0 if none did
  * @param destroyed whether that part can't be used again and none was fitted since
- * @param listed number of the entry that last put it on the list to buy or ordered it, 0 if none did
- * @param ordered how many are on order and have not come
- * @param arrived how many came and are not fitted yet
+ * @param supply what was bought for it
  * @param blasted number of the entry that last blasted it, 0 if none did
  * @param disposition what is to become of the part that came off
  */
@@ -31,13 +29,12 @@ public record Place(
         Optional<TakenOff> off,
         long removed,
         boolean destroyed,
-        long listed,
-        int ordered,
-        int arrived,
+        Supply supply,
         long blasted,
         Optional<Disposition> disposition) {
     static final Place EMPTY =
-            new Place(Status.OUT, 0, "", Way.NOT_SAID, 0, Optional.empty(), 0, false, 0, 0, 0, 0, Optional.empty());
+            new Place(Status.OUT, 0, "", Way.NOT_SAID, 0, Optional.empty(), 0, false, Supply.NONE, 0, Optional.empty());
+
     static final Place AS_FOUND = EMPTY.as(Status.AS_FOUND);
 
     /** Whether a position's part is in it. */
@@ -62,117 +59,36 @@ public record Place(
     }
 
     Place as(Status to) {
-        return new Place(
-                to, count, part, way, fitted, off, removed, destroyed, listed, ordered, arrived, blasted, disposition);
+        return new Place(to, count, part, way, fitted, off, removed, destroyed, supply, blasted, disposition);
     }
 
     Place out(long by, boolean singleUse) {
-        boolean wasIn = !isOut();
-        return new Place(
-                Status.OUT,
-                0,
-                "",
-                Way.NOT_SAID,
-                fitted,
-                off,
-                wasIn ? by : removed,
-                wasIn ? singleUse : destroyed,
-                listed,
-                ordered,
-                arrived,
-                blasted,
-                disposition);
+        long taken = isOut() ? removed : by;
+        boolean spent = isOut() ? destroyed : singleUse;
+        return new Place(Status.OUT, 0, "", Way.NOT_SAID, fitted, off, taken, spent, supply, blasted, disposition);
     }
 
     Place takenOff(TakenOff fact) {
-        return new Place(
-                status,
-                count,
-                part,
-                way,
-                fitted,
-                Optional.of(fact),
-                removed,
-                destroyed,
-                listed,
-                ordered,
-                arrived,
-                blasted,
-                disposition);
+        Optional<TakenOff> came = Optional.of(fact);
+        return new Place(status, count, part, way, fitted, came, removed, destroyed, supply, blasted, disposition);
     }
 
     Place filled(String with, int more, int wanted, Way round, long by) {
         boolean adds = !isOut() && fitted > 0 && part.equals(with);
         int all = adds ? Math.min(wanted, count + more) : more;
-        return new Place(
-                all >= wanted ? Status.IN : Status.PARTLY_IN,
-                all,
-                with,
-                round,
-                by,
-                off,
-                removed,
-                false,
-                listed,
-                ordered,
-                Math.max(0, arrived - more),
-                blasted,
-                disposition);
+        Status filled = all >= wanted ? Status.IN : Status.PARTLY_IN;
+        return new Place(filled, all, with, round, by, off, removed, false, supply.fitted(more), blasted, disposition);
     }
 
-    Place listed(long by, int onOrder) {
-        return new Place(
-                status,
-                count,
-                part,
-                way,
-                fitted,
-                off,
-                removed,
-                destroyed,
-                by,
-                ordered + onOrder,
-                arrived,
-                blasted,
-                disposition);
-    }
-
-    Place arrived(int came) {
-        return new Place(
-                status,
-                count,
-                part,
-                way,
-                fitted,
-                off,
-                removed,
-                destroyed,
-                listed,
-                Math.max(0, ordered - came),
-                arrived + came,
-                blasted,
-                disposition);
+    Place supplied(Supply now) {
+        return new Place(status, count, part, way, fitted, off, removed, destroyed, now, blasted, disposition);
     }
 
     Place blasted(long by) {
-        return new Place(
-                status, count, part, way, fitted, off, removed, destroyed, listed, ordered, arrived, by, disposition);
+        return new Place(status, count, part, way, fitted, off, removed, destroyed, supply, by, disposition);
     }
 
     Place disposed(Disposition as) {
-        return new Place(
-                status,
-                count,
-                part,
-                way,
-                fitted,
-                off,
-                removed,
-                destroyed,
-                listed,
-                ordered,
-                arrived,
-                blasted,
-                Optional.of(as));
+        return new Place(status, count, part, way, fitted, off, removed, destroyed, supply, blasted, Optional.of(as));
     }
 }

@@ -28,6 +28,15 @@ public final class Refusals {
         this.structure = build.structure();
     }
 
+    /** The reasons for some facts told in one go, each asked of the build as those before it leave it. */
+    public static List<String> of(Build build, List<Fact> facts) {
+        List<String> sentences = new ArrayList<>();
+        for (int i = 0; i < facts.size(); i++) {
+            sentences.addAll(of(build.asIf(facts.subList(0, i)), facts.get(i)));
+        }
+        return sentences;
+    }
+
     /** Every reason, each a sentence that says what, where and what to do; none for a fact that can be taken down. */
     public static List<String> of(Build build, Fact fact) {
         Refusals refusals = new Refusals(build);

@@ -19,7 +19,7 @@ final class PartsInHand {
     /** Why a position waits for a part; empty if it has one, in place or in hand. */
     Optional<Reason> missing(Position position) {
         Place place = build.place(position.id());
-        if (place.isFilled() || place.arrived() >= position.quantity()) {
+        if (place.isFilled() || place.supply().arrived() >= position.quantity()) {
             return Optional.empty();
         }
         Optional<Part> part = build.partFor(position.id());
@@ -31,7 +31,8 @@ final class PartsInHand {
 
     /** Whether a part not used yet is in hand, as far as was said. */
     boolean hasSpare(Position position) {
-        return build.place(position.id()).arrived() >= position.quantity() || count(position) >= position.quantity();
+        return build.place(position.id()).supply().arrived() >= position.quantity()
+                || count(position) >= position.quantity();
     }
 
     private Optional<Reason> cameOff(Position position, Place place) {
@@ -66,9 +67,11 @@ final class PartsInHand {
     }
 
     private static Optional<Reason> wants(Position position, Place place, String what) {
-        String then = place.ordered() > 0
-                ? "; " + place.ordered() + " ordered and not come yet."
-                : place.arrived() > 0 ? "; " + place.arrived() + " came, needed are " + position.quantity() + "." : ".";
+        String then = place.supply().ordered() > 0
+                ? "; " + place.supply().ordered() + " ordered and not come yet."
+                : place.supply().arrived() > 0
+                        ? "; " + place.supply().arrived() + " came, needed are " + position.quantity() + "."
+                        : ".";
         return reason(position, what + then);
     }
 

@@ -49,6 +49,18 @@ public record TakingDown(List<Off> next) {
         }
     }
 
+    /**
+     * Positions that are empty and of which no part is known, as in an engine that came in pieces; without those whose part is new
+     * each time.
+     */
+    public static List<Position> missing(Build build) {
+        return build.structure().positions().stream()
+                .filter(position -> !position.singleUse())
+                .filter(position -> build.place(position.id()).isOut())
+                .filter(position -> build.partFor(position.id()).isEmpty())
+                .toList();
+    }
+
     /** A bag for the next part: the number or letter after the one used last, that no bag has yet. */
     public static String suggestedBag(Build build) {
         Set<String> used = new HashSet<>();
@@ -59,9 +71,9 @@ public record TakingDown(List<Off> next) {
                     .off()
                     .map(off -> off.bag().strip())
                     .orElse("");
-            List<Long> about = build.about(position.id());
-            if (!of.isEmpty() && used.add(of) && about.get(about.size() - 1) > latest) {
-                latest = about.get(about.size() - 1);
+            long about = build.lastAbout(position.id());
+            if (!of.isEmpty() && used.add(of) && about > latest) {
+                latest = about;
                 bag = of;
             }
         }

@@ -6,14 +6,11 @@ import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
-import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -90,14 +87,9 @@ final class Undoing {
     }
 
     private Build without(List<Step> off, List<Step> again) {
-        List<Entry> entries = new ArrayList<>();
-        Instant at =
-                build.size() == 0 ? Instant.EPOCH : build.entry(build.size()).at();
-        Stream.concat(again.stream(), off.stream())
+        return build.asIf(Stream.concat(again.stream(), off.stream())
                 .map(step -> new Fact.Undone(step.id(), "", List.of()))
-                .forEach(fact -> entries.add(
-                        new Entry("as-if-" + build.size() + "-" + entries.size(), at, "", build.size(), fact)));
-        return build.after(entries);
+                .toList());
     }
 
     private List<String> madeVoid(Build without) {
@@ -127,17 +119,10 @@ final class Undoing {
     }
 
     private String price(Position position) {
-        List<Long> about = build.about(position.id());
-        for (int i = about.size() - 1; i >= 0; i--) {
-            Optional<String> price = build.fact(about.get(i))
-                    .filter(Fact.Ordered.class::isInstance)
-                    .map(fact -> ((Fact.Ordered) fact).price())
-                    .filter(text -> !text.isBlank());
-            if (price.isPresent()) {
-                return price.get();
-            }
-        }
-        return "";
+        long number = build.lastTold(
+                position.id(),
+                fact -> fact instanceof Fact.Ordered ordered && !ordered.price().isBlank());
+        return number > 0 && build.fact(number).orElseThrow() instanceof Fact.Ordered ordered ? ordered.price() : "";
     }
 
     /** What comes off goes back, and what is void, or failed on it, is proved again. */

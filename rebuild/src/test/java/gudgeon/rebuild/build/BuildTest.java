@@ -189,13 +189,13 @@ class BuildTest {
     @Test
     void ordersComeInAndAreUsedUp() {
         Build ordered = build(together(), off("cover"), new Fact.Ordered("one", "clips", 6, "the shop", "1.20"));
-        assertThat(ordered.place("clips").ordered()).isEqualTo(6);
-        assertThat(ordered.place("clips").listed()).isEqualTo(3);
+        assertThat(ordered.place("clips").supply().ordered()).isEqualTo(6);
+        assertThat(ordered.place("clips").supply().listed()).isEqualTo(3);
         Build came = Told.after(ordered, new Fact.Arrived("one", "clips", 4, ""));
-        assertThat(came.place("clips").ordered()).isEqualTo(2);
-        assertThat(came.place("clips").arrived()).isEqualTo(4);
+        assertThat(came.place("clips").supply().ordered()).isEqualTo(2);
+        assertThat(came.place("clips").supply().arrived()).isEqualTo(4);
         Build in = Told.after(came, off("clips"), fitted("clips", "", 2));
-        assertThat(in.place("clips").arrived()).isEqualTo(2);
+        assertThat(in.place("clips").supply().arrived()).isEqualTo(2);
     }
 
     @Test
@@ -208,8 +208,8 @@ class BuildTest {
         assertThat(all.step("fit-barrel").status()).isEqualTo(StepState.Status.OPEN);
         assertThat(all.place("barrel").isFilled()).isFalse();
         assertThat(all.place("clips").destroyed()).isTrue();
-        assertThat(all.place("clips").listed()).isEqualTo(3);
-        assertThat(all.place("base-gasket").listed()).isEqualTo(3);
+        assertThat(all.place("clips").supply().listed()).isEqualTo(3);
+        assertThat(all.place("base-gasket").supply().listed()).isEqualTo(3);
         assertThat(all.step("close-case").stands()).isTrue();
     }
 

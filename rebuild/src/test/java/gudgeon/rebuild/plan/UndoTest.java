@@ -70,7 +70,7 @@ class UndoTest {
         assertThat(undo.voidChecks())
                 .allSatisfy(check -> assertThat(after.check(check).status()).isEqualTo(CheckState.Status.VOID));
         assertThat(after.check("gears-by-hand").status()).isEqualTo(CheckState.Status.PASSED);
-        assertThat(after.place("base-gasket").listed()).isPositive();
+        assertThat(after.place("base-gasket").supply().listed()).isPositive();
         assertThat(Undo.of(after, "piston").off()).isEmpty();
     }
 

@@ -8,6 +8,7 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Computed;
 import gudgeon.rebuild.plan.Doable;
 import gudgeon.rebuild.plan.Plan;
 import io.javalin.config.RoutesConfig;

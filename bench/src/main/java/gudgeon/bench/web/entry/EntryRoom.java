@@ -49,7 +49,7 @@ public final class EntryRoom {
         Form form = new Form(ctx.formParamMap(), refusals);
         List<Fact> facts = new ArrayList<>(new FactForm(opened.build(), form).facts());
         photo(ctx, form, facts);
-        refusals.addAll(refusals(opened.build(), facts));
+        refusals.addAll(Refusals.of(opened.build(), facts));
         Answer answer = refusals.isEmpty()
                 ? keep(ctx, opened, form, facts)
                 : new Answer("refused", refusals, opened.build().size());
@@ -78,18 +78,6 @@ public final class EntryRoom {
                 || (back.startsWith(opened.frame().address() + "/") && !back.contains(".."))
                 || back.startsWith(opened.frame().address() + "?");
         return here ? back : opened.frame().address();
-    }
-
-    /** What the facts of one form are refused for, each asked of the build as those before it leave it. */
-    private static List<String> refusals(Build build, List<Fact> facts) {
-        List<String> refusals = new ArrayList<>();
-        Build after = build;
-        int tried = 0;
-        for (Fact fact : facts) {
-            refusals.addAll(Refusals.of(after, fact));
-            after = after.after(new Entry("try-" + tried++, Instant.EPOCH, "try", after.size(), fact));
-        }
-        return refusals;
     }
 
     private void photo(Context ctx, Form form, List<Fact> facts) {

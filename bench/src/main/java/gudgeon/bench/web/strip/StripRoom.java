@@ -7,7 +7,6 @@ import gudgeon.bench.web.page.Photographs;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.journal.Fact.TakenOff;
 import gudgeon.rebuild.plan.Off;
 import gudgeon.rebuild.plan.TakingDown;
@@ -47,7 +46,7 @@ public final class StripRoom {
                         "next",
                         next,
                         "missing",
-                        missing(build),
+                        TakingDown.missing(build),
                         "chosen",
                         chosen(build, next, ctx.queryParam("at")),
                         "bag",
@@ -67,15 +66,6 @@ public final class StripRoom {
                 .flatMap(id -> build.structure().position(id));
     }
 
-    /** Positions that are empty and of which no part is known, as in an engine that came in pieces. */
-    private static List<Position> missing(Build build) {
-        return build.structure().positions().stream()
-                .filter(position -> !position.singleUse())
-                .filter(position -> build.place(position.id()).status() == Place.Status.OUT)
-                .filter(position -> build.partFor(position.id()).isEmpty())
-                .toList();
-    }
-
     /** What came off, the newest first, that holds what is searched for. */
     private static List<TakenOff> off(Build build, String searched) {
         String wanted = searched.toLowerCase(Locale.ROOT);
@@ -85,12 +75,7 @@ public final class StripRoom {
                                 + off.remark())
                         .toLowerCase(Locale.ROOT)
                         .contains(wanted))
-                .sorted(Comparator.comparingLong((TakenOff off) -> -latest(build, off.position())))
+                .sorted(Comparator.comparingLong((TakenOff off) -> -build.lastAbout(off.position())))
                 .toList();
-    }
-
-    private static long latest(Build build, String position) {
-        List<Long> about = build.about(position);
-        return about.isEmpty() ? 0 : about.get(about.size() - 1);
     }
 }

@@ -1,11 +1,10 @@
-package gudgeon.bench.web.assemble;
+package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.book.Check;
-import gudgeon.rebuild.build.AsMeasured;
-import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.fit.UnknownChoice;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,7 +20,7 @@ public record Computed(boolean clear, List<String> sentences) {
     }
 
     /** What comes out for a check with the parts as measured; empty for one that is not computed. */
-    static Optional<Computed> of(Build build, Check check) {
+    public static Optional<Computed> of(Build build, Check check) {
         if (check.how() != Check.How.COMPUTED) {
             return Optional.empty();
         }
@@ -36,7 +35,7 @@ public record Computed(boolean clear, List<String> sentences) {
     private static Computed of(AsMeasured measured) {
         try {
             TrialFit fit = TrialFit.withoutCures(measured.geometry(), measured.choice(), LengthUnit.MM);
-            List<String> sentences = new java.util.ArrayList<>(List.of(fit.sentence()));
+            List<String> sentences = new ArrayList<>(List.of(fit.sentence()));
             sentences.addAll(measured.notes());
             return new Computed(fit.allClear(), sentences);
         } catch (UnknownChoice impossible) {
