@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
  * goes on and finds the rest.
  */
 final class Fields {
-    private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,39}");
     private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
 
     private final Form form;
@@ -179,19 +178,9 @@ final class Fields {
     String id() {
         String id = text("id");
         if (!id.isEmpty()) {
-            checkId(id, where("id"), at("id"));
+            Blocks.checkId(id, where("id"), at("id"), faults);
         }
         return id.isEmpty() ? "?" : id;
-    }
-
-    private void checkId(String id, Where idWhere, String idPath) {
-        if (!ID.matcher(id).matches()) {
-            faults.fault(
-                    idWhere,
-                    idPath,
-                    "'" + Words.shortened(id) + "' can't be used as an id.",
-                    "Use letters, digits and hyphens only, such as 'pattern-2'.");
-        }
     }
 
     /** The word at a key, if it is one of those allowed. */
@@ -255,80 +244,13 @@ final class Fields {
     /** The blocks of a list, each under its id; ids that are used twice are told. */
     List<Fields> list(String name, boolean idInSubject) {
         Form of = ((Value.OfList) form.key(name).orElseThrow().value()).form();
-        Node entry = entry(name);
-        if (!(entry instanceof Node.Items items)) {
-            if (entry.where().line() > 0) {
-                faults.fault(
-                        entry.where(),
-                        at(name),
-                        "Here stands " + entry.kind() + ", where a list is wanted.",
-                        "Begin each " + of.name() + " with '- id: ' and indent its keys.");
-            }
-            return List.of();
-        }
-        if (items.items().isEmpty()) {
-            faults.fault(
-                    items.where(),
-                    at(name),
-                    "The list of " + name + " is empty.",
-                    "Add one " + of.name() + " or more.");
-        }
-        List<Fields> blocks = new ArrayList<>();
-        Map<String, Where> ids = new LinkedHashMap<>();
-        for (Node item : items.items()) {
-            String id = idOf(item).orElse(String.valueOf(blocks.size() + 1));
-            String shown = Words.shortened(id);
-            blocks.add(new Fields(of, item, at(name) + "." + shown, idInSubject ? shown + " " + of.name() : "", sizes));
-            Where before = ids.putIfAbsent(id, item.where());
-            if (before != null) {
-                faults.fault(
-                        item.where(),
-                        at(name),
-                        "The id '" + shown + "' is used again, first on line " + before.line() + ".",
-                        "Give each " + of.name() + " an id of its own.");
-            }
-        }
-        return blocks;
-    }
-
-    private static Optional<String> idOf(Node item) {
-        return item instanceof Node.Block block
-                ? block.pairs().stream()
-                        .filter(pair -> pair.key().equals("id"))
-                        .map(Node.Pair::entry)
-                        .filter(Node.Text.class::isInstance)
-                        .map(entry -> ((Node.Text) entry).text().strip())
-                        .filter(id -> !id.isEmpty())
-                        .findFirst()
-                : Optional.empty();
+        return new Blocks(of, name, at(name), sizes).listed(entry(name), idInSubject);
     }
 
     /** The blocks at a key, by their names. */
     Map<String, Fields> named(String name) {
         Form of = ((Value.OfNamed) form.key(name).orElseThrow().value()).form();
-        Node entry = entry(name);
-        Map<String, Fields> blocks = new LinkedHashMap<>();
-        if (entry instanceof Node.Block block) {
-            for (Node.Pair pair : block.pairs()) {
-                String id = Words.shortened(pair.key());
-                checkId(pair.key(), pair.keyWhere(), at(name));
-                Fields fields = new Fields(of, pair.entry(), at(name) + "." + id, id + " " + of.name(), sizes);
-                if (blocks.putIfAbsent(pair.key(), fields) != null) {
-                    faults.fault(
-                            pair.keyWhere(),
-                            at(name) + "." + id,
-                            "The key '" + id + "' stands here again.",
-                            "Keep one of the two.");
-                }
-            }
-        } else if (entry.where().line() > 0) {
-            faults.fault(
-                    entry.where(),
-                    at(name),
-                    "Here stands " + entry.kind() + ", where a block of keys is wanted.",
-                    "Write the name of each " + of.name() + ", a colon, and its keys indented below.");
-        }
-        return blocks;
+        return new Blocks(of, name, at(name), sizes).named(entry(name));
     }
 
     /** Stands for what is missing; line 0 says that it is not in the file. */

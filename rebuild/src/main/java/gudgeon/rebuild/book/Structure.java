@@ -83,18 +83,22 @@ public final class Structure {
         return List.copyOf(dimensions.values());
     }
 
+    /** The position of that id. */
     public Optional<Position> position(String id) {
         return Optional.ofNullable(positions.get(id));
     }
 
+    /** The joint of that id. */
     public Optional<Joint> joint(String id) {
         return Optional.ofNullable(joints.get(id));
     }
 
+    /** The step of that id. */
     public Optional<Step> step(String id) {
         return Optional.ofNullable(steps.get(id));
     }
 
+    /** The check of that id. */
     public Optional<Check> check(String id) {
         return Optional.ofNullable(checks.get(id));
     }

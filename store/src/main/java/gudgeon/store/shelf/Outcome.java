@@ -5,6 +5,9 @@ import java.util.List;
 
 /** What came of giving entries to the shelf: all of them are on disk, or none is. */
 public sealed interface Outcome {
+    /** What stands against it, sentences; none if all is on disk. */
+    List<String> sentences();
+
     /**
      * All are on disk.
      *
@@ -14,6 +17,11 @@ public sealed interface Outcome {
     record Kept(long lastNumber, List<Long> numbers) implements Outcome {
         public Kept {
             numbers = List.copyOf(numbers);
+        }
+
+        @Override
+        public List<String> sentences() {
+            return List.of();
         }
     }
 
@@ -25,6 +33,11 @@ public sealed interface Outcome {
     record Clashed(List<Clashing> with) implements Outcome {
         public Clashed {
             with = List.copyOf(with);
+        }
+
+        @Override
+        public List<String> sentences() {
+            return with.stream().map(Clashing::sentence).toList();
         }
     }
 

@@ -59,7 +59,7 @@ public final class BookRoom {
                 ctx.redirect(opened.frame().address(Tab.ENGINE), HttpStatus.SEE_OTHER);
                 return;
             }
-            refusals.addAll(sentences(outcome));
+            refusals.addAll(outcome.sentences());
         }
         if ("check".equals(ctx.formParam("act"))) {
             refusals.clear();
@@ -67,13 +67,6 @@ public final class BookRoom {
             ctx.status(422);
         }
         page(ctx, opened, text, refusals);
-    }
-
-    private static List<String> sentences(Outcome outcome) {
-        if (outcome instanceof Outcome.Clashed clashed) {
-            return clashed.with().stream().map(Outcome.Clashing::sentence).toList();
-        }
-        return outcome instanceof Outcome.Refused refused ? refused.sentences() : List.of();
     }
 
     private void page(Context ctx, Opened opened, String text, List<String> refusals) {

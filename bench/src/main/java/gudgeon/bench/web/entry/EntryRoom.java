@@ -115,12 +115,7 @@ public final class EntryRoom {
                 .build(opened.frame().id())
                 .map(Build::size)
                 .orElse(opened.build().size());
-        if (outcome instanceof Outcome.Clashed clashed) {
-            List<String> changed =
-                    clashed.with().stream().map(Outcome.Clashing::sentence).toList();
-            return new Answer("clashed", changed, last);
-        }
-        return new Answer("refused", ((Outcome.Refused) outcome).sentences(), last);
+        return new Answer(outcome instanceof Outcome.Clashed ? "clashed" : "refused", outcome.sentences(), last);
     }
 
     private List<Entry> entries(Context ctx, Opened opened, Form form, List<Fact> facts) {

@@ -1,8 +1,6 @@
 package gudgeon.bench.web.page;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
@@ -10,19 +8,18 @@ import java.util.UUID;
 /** Which device a request comes from: a name it is given once and brings back, so that the journal can say who ticked what. */
 public final class Device {
     private static final String COOKIE = "device";
-    private static final int TEN_YEARS_S = 10 * 365 * 24 * 3600;
 
     private Device() {}
 
     /** The device's name; a new device is given one. */
     public static String of(Context ctx) {
-        String brought = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
+        String brought = Cookies.brought(ctx, COOKIE);
         if (brought.matches("[a-z]{1,12}-[0-9a-f]{4}")) {
             return brought;
         }
         String name = kind(Optional.ofNullable(ctx.userAgent()).orElse("").toLowerCase(Locale.ROOT)) + "-"
                 + UUID.randomUUID().toString().substring(0, 4);
-        ctx.cookie(new Cookie(COOKIE, name, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
+        Cookies.give(ctx, COOKIE, name);
         return name;
     }
 

@@ -2,9 +2,7 @@ package gudgeon.bench.web.page;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.SameSite;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -15,7 +13,6 @@ import java.util.Optional;
 /** Day or garage: a small style sheet that the person chooses for a device, over what the device says itself. */
 public final class Light {
     private static final String COOKIE = "light";
-    private static final int TEN_YEARS_S = 10 * 365 * 24 * 3600;
     private static final String GARAGE = "/gudgeon/bench/web/assets/garage.css";
     private static final String DAY = ":root { color-scheme: light; }";
 
@@ -49,7 +46,7 @@ public final class Light {
     }
 
     private void sheet(Context ctx) {
-        String chosen = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
+        String chosen = Cookies.brought(ctx, COOKIE);
         ctx.header("Cache-Control", "no-store");
         ctx.contentType("text/css").result(sheets.getOrDefault(chosen, asTheDeviceSays));
     }
@@ -57,7 +54,7 @@ public final class Light {
     private void choose(Context ctx) {
         String asked = Optional.ofNullable(ctx.formParam("light")).orElse("");
         String light = sheets.containsKey(asked) ? asked : "device";
-        ctx.cookie(new Cookie(COOKIE, light, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
+        Cookies.give(ctx, COOKIE, light);
         ctx.redirect(back(ctx), HttpStatus.SEE_OTHER);
     }
 
