@@ -8,6 +8,8 @@ public enum Origin {
     PERMISSIBLE_ERROR,
     /** The scatter of repeated readings. */
     REPEAT_READINGS,
+    /** Part and instrument at another temperature than lengths are stated at. */
+    TEMPERATURE,
     /** A doubt stated with the figure. */
     STATED
 }
