@@ -43,7 +43,7 @@ final class LargeEngine {
         return new EngineBook(
                 new Engine("Tarn 98", "Merrow & Tull", "many times over"),
                 Optional.empty(),
-                new Structure(positions, List.of(), steps, checks, List.of()));
+                new Structure(positions, List.of(), steps, checks, List.of(), List.of()));
     }
 
     private static Position position(int p) {
@@ -61,6 +61,9 @@ final class LargeEngine {
                 compare,
                 "",
                 Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(),
                 "",
                 NOWHERE);
     }

@@ -95,6 +95,9 @@ record Form(String name, String description, List<Key> keys, List<Way> ways) {
         /** A list of blocks, each with its id. */
         record OfList(Form form) implements Value {}
 
+        /** Sizes by dimension, by position. */
+        record OfSizes() implements Value {}
+
         /** A list of pairs of angle and lift. */
         record OfPoints() implements Value {}
 

@@ -16,6 +16,9 @@ import java.util.Optional;
  * @param compare what is worth comparing on a new part
  * @param sizes which of the book's figures are of its part, such as {@code pistons} or {@code valves.exhaust}; may be empty
  * @param pressed thickness of a gasket as the book's figures have it, in mm
+ * @param seatFit how tight its part sits, if the book says so
+ * @param bearing designation of the rolling bearing that its part is, such as "6203 C3"; may be empty
+ * @param oversizes of a piston: how far over the standard bore it is also made, in mm
  * @param note the writer's note, may be empty
  * @param where where it stands in the file
  */
@@ -30,11 +33,15 @@ public record Position(
         List<String> compare,
         String sizes,
         Optional<Size> pressed,
+        Optional<SeatFit> seatFit,
+        String bearing,
+        List<Double> oversizes,
         String note,
         Where where) {
     public Position {
         spaces = List.copyOf(spaces);
         compare = List.copyOf(compare);
+        oversizes = List.copyOf(oversizes);
     }
 
     /** Whether it keeps two spaces apart. */

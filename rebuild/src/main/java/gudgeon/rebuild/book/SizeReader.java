@@ -256,6 +256,8 @@ final class SizeReader {
             case DEGREES -> "degrees";
             case CM3 -> "cubic centimetres";
             case KPA -> "kilopascals";
+            case NEWTON -> "newtons";
+            case CELSIUS -> "degrees Celsius";
             case PERCENT -> "per cent";
             case NONE -> "a plain number";
         };
@@ -267,6 +269,8 @@ final class SizeReader {
             case DEGREES -> " of degrees, such as '25' or '25 ± 0.5'";
             case CM3 -> " of cubic centimetres, such as '9.8 cm3 ± 0.1'";
             case KPA -> " of kilopascals, such as '900' or '9 bar'";
+            case NEWTON -> " of newtons, such as '180'";
+            case CELSIUS -> " of degrees Celsius, such as '100 degC'";
             case PERCENT -> " of per cent, such as '10'";
             case NONE -> ", such as '1.1'";
         };

@@ -56,6 +56,11 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
                     new Scale("kpa", Unit.KPA, "1"),
                     new Scale("bar", Unit.KPA, "100"),
                     new Scale("psi", Unit.KPA, "6.894757293168"),
+                    new Scale("n", Unit.NEWTON, "1"),
+                    new Scale("lbf", Unit.NEWTON, "4.4482216152605"),
+                    new Scale("kgf", Unit.NEWTON, "9.80665"),
+                    new Scale("°c", Unit.CELSIUS, "1"),
+                    new Scale("degc", Unit.CELSIUS, "1"),
                     new Scale("%", Unit.PERCENT, "1"))
             .stream()
             .sorted(Comparator.comparingInt((Scale scale) -> -scale.written().length()))
@@ -134,7 +139,7 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
         if (word.matches() && !DECIMAL.matcher(digitsMeant(text)).matches()) {
             throw new NotASize(
                     "'" + Words.shortened(word.group(1))
-                            + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml, in3, kPa, bar, psi and %.");
+                            + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml, in3, kPa, bar, psi, N, lbf, kgf, degC and %.");
         }
         return new Measure(number(text), Optional.empty());
     }

@@ -20,6 +20,7 @@ public final class Structure {
     private final Map<String, Step> steps = new LinkedHashMap<>();
     private final Map<String, Check> checks = new LinkedHashMap<>();
     private final Map<String, Dimension> dimensions = new LinkedHashMap<>();
+    private final Map<String, FamilyMember> family = new LinkedHashMap<>();
     private final Map<String, Step> fitting = new HashMap<>();
     private final Map<String, List<Step>> covering = new HashMap<>();
     private final Map<String, List<Check>> holding = new HashMap<>();
@@ -32,12 +33,14 @@ public final class Structure {
             List<Joint> joints,
             List<Step> steps,
             List<Check> checks,
-            List<Dimension> dimensions) {
+            List<Dimension> dimensions,
+            List<FamilyMember> family) {
         positions.forEach(position -> this.positions.putIfAbsent(position.id(), position));
         joints.forEach(joint -> this.joints.putIfAbsent(joint.id(), joint));
         steps.forEach(step -> this.steps.putIfAbsent(step.id(), step));
         checks.forEach(check -> this.checks.putIfAbsent(check.id(), check));
         dimensions.forEach(dimension -> this.dimensions.putIfAbsent(dimension.id(), dimension));
+        family.forEach(member -> this.family.putIfAbsent(member.id(), member));
         for (Step step : this.steps.values()) {
             step.fits().forEach(position -> fitting.putIfAbsent(position, step));
             step.covers().forEach(position -> also(covering, position, step));
@@ -51,7 +54,7 @@ public final class Structure {
 
     /** The structure of a book that has none. */
     public static Structure none() {
-        return new Structure(List.of(), List.of(), List.of(), List.of(), List.of());
+        return new Structure(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
     }
 
     private static <T> void also(Map<String, List<T>> map, String key, T value) {
@@ -81,6 +84,28 @@ public final class Structure {
     /** The dimensions in the book's order. */
     public List<Dimension> dimensions() {
         return List.copyOf(dimensions.values());
+    }
+
+    /** Other engines whose parts look like this one's, in the book's order. */
+    public List<FamilyMember> family() {
+        return List.copyOf(family.values());
+    }
+
+    /** The dimension of that id. */
+    public Optional<Dimension> dimension(String id) {
+        return Optional.ofNullable(dimensions.get(id));
+    }
+
+    /** The dimensions of a position's part, in the book's order. */
+    public List<Dimension> dimensionsOf(String position) {
+        return dimensions.values().stream()
+                .filter(dimension -> dimension.of().equals(position))
+                .toList();
+    }
+
+    /** The family's engine of that id. */
+    public Optional<FamilyMember> member(String id) {
+        return Optional.ofNullable(family.get(id));
     }
 
     /** The position of that id. */
@@ -113,14 +138,15 @@ public final class Structure {
         return positions.isEmpty() && steps.isEmpty() && checks.isEmpty();
     }
 
-    /** What a fitter calls the position, joint, step, check or dimension of that id; the id itself if there is none. */
+    /** What a fitter calls the position, joint, step, check, dimension or engine of that id; the id itself if there is none. */
     public String name(String id) {
         return position(id)
                 .map(Position::name)
                 .or(() -> step(id).map(Step::name))
                 .or(() -> check(id).map(Check::name))
                 .or(() -> joint(id).map(Joint::name))
-                .or(() -> Optional.ofNullable(dimensions.get(id)).map(Dimension::name))
+                .or(() -> dimension(id).map(Dimension::name))
+                .or(() -> member(id).map(FamilyMember::name))
                 .orElse(id);
     }
 

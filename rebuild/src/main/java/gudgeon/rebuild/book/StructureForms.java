@@ -1,7 +1,10 @@
 package gudgeon.rebuild.book;
 
 import gudgeon.rebuild.book.Form.Value;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The blocks of the book's second part: how the engine is put together and proved. */
 final class StructureForms {
@@ -10,7 +13,34 @@ final class StructureForms {
     private static final int MOST_MINUTES = 100_000;
     private static final List<String> YES_OR_NO = List.of("true", "false");
 
+    /** How a book writes the unit of a dimension. */
+    static final Map<String, Unit> UNITS = units();
+
+    private static Map<String, Unit> units() {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        units.put("mm", Unit.MM);
+        units.put("deg", Unit.DEGREES);
+        units.put("cm3", Unit.CM3);
+        units.put("kPa", Unit.KPA);
+        units.put("N", Unit.NEWTON);
+        units.put("degC", Unit.CELSIUS);
+        units.put("%", Unit.PERCENT);
+        return Collections.unmodifiableMap(units);
+    }
+
     private StructureForms() {}
+
+    static final Form SEAT_FIT = new Form(
+            "fit",
+            "How tight the part sits in what it goes into.",
+            List.of(
+                    text("size", true, "Size and tolerance classes of hole and part by ISO 286, such as 42 N7/h6."),
+                    text("part", true, "What the part is made of, such as steel."),
+                    text("into", true, "What it sits in is made of, such as aluminium."),
+                    text(
+                            "warmest",
+                            false,
+                            "The temperature that what it sits in must not pass, such as 120 degC; the maker's figure.")));
 
     static final Form POSITION = new Form(
             "position",
@@ -45,6 +75,14 @@ final class StructureForms {
                             10,
                             "pressed thickness",
                             "Of a gasket that sets a height: its thickness as the book's figures have it."),
+                    new Form.Key("fit", new Value.OfBlock(SEAT_FIT), false, "fit", SEAT_FIT.description()),
+                    text(
+                            "bearing",
+                            false,
+                            "Of a rolling bearing: its designation without the maker's own marks, such as 6203 C3."),
+                    texts(
+                            "oversizes",
+                            "Of a piston: how far over the standard bore it is also made, each with its unit."),
                     Keys.note()));
 
     static final Form HOLE = new Form(
@@ -124,17 +162,73 @@ final class StructureForms {
                     minutes("minutes", "Likely minutes of work."),
                     texts("cautions", "What can hurt.")));
 
+    static final Form DERIVED = new Form(
+            "derivation",
+            "How a dimension follows from others.",
+            List.of(
+                    new Form.Key(
+                            "as",
+                            new Value.OfWord(List.of("clearance", "ovality", "taper", "wear", "difference")),
+                            true,
+                            "rule",
+                            "clearance of a hole and a shaft, ovality, taper or wear of one dimension, or difference: the first less all others."),
+                    ids("of", "The dimensions that it follows from.")));
+
     static final Form DIMENSION = new Form(
             "dimension",
-            "A size that a fitter measures.",
+            "A size that a fitter measures, or that follows from such.",
             List.of(
                     Keys.id("dimension"),
                     text("name", true, "What a fitter calls it."),
                     text("of", true, "The position whose part it is measured on."),
+                    text("key", false, "The key by which the book's figures know it, such as pockets.exhaust.depth."),
                     text("how", false, "Where and how it is measured."),
                     text("with", false, "The instrument wanted."),
+                    texts("heights", "At which heights it is measured, in order."),
+                    texts("axes", "In which directions it is measured at each height."),
+                    texts("places", "Where it is measured, in order, where heights and axes do not say it."),
+                    new Form.Key(
+                            "pieces",
+                            new Value.OfWhole(1, 99),
+                            false,
+                            "pieces",
+                            "On how many pieces alike it is measured; 1 if left out."),
+                    new Form.Key(
+                            "unit",
+                            new Value.OfWord(List.copyOf(UNITS.keySet())),
+                            false,
+                            "unit",
+                            "The unit of its readings; that of its limits if left out, else mm."),
+                    new Form.Key(
+                            "usual",
+                            new Value.OfBlock(EXPECT),
+                            false,
+                            "usual span",
+                            "What it can be in any sound engine of this kind, so that a slip shows; never a limit."),
+                    new Form.Key(
+                            "new",
+                            new Value.OfBlock(EXPECT),
+                            false,
+                            "standard range",
+                            "The maker's range of a new part."),
                     text("at-least", false, "The least allowed in service, with its unit; mm if none is written."),
                     text("at-most", false, "The most allowed in service, with its unit; mm if none is written."),
+                    new Form.Key("derived", new Value.OfBlock(DERIVED), false, "derivation", DERIVED.description()),
+                    yes("inspect", "Whether it is worth comparing on a part that arrives, before it is fitted."),
+                    Keys.note()));
+
+    static final Form MEMBER = new Form(
+            "family's engine",
+            "Another engine whose parts look like this one's.",
+            List.of(
+                    Keys.id("engine"),
+                    text("name", true, "What a fitter calls it."),
+                    new Form.Key(
+                            "parts",
+                            new Value.OfSizes(),
+                            false,
+                            "parts",
+                            "Sizes of its parts: by position, and there by dimension."),
                     Keys.note()));
 
     /** The keys of the book itself. */
@@ -144,7 +238,8 @@ final class StructureForms {
                 list("joints", JOINT, "The joints."),
                 list("steps", STEP, "The steps of assembly, in the order in which the book tells them."),
                 list("checks", CHECK, "The checks."),
-                list("dimensions", DIMENSION, "What is measured on the parts."));
+                list("dimensions", DIMENSION, "What is measured on the parts."),
+                list("family", MEMBER, "Other engines whose parts look like this one's."));
     }
 
     private static Form.Key list(String name, Form form, String description) {

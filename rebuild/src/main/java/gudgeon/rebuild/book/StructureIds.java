@@ -18,7 +18,8 @@ final class StructureIds {
         JOINT("joint"),
         STEP("step"),
         CHECK("check"),
-        DIMENSION("dimension");
+        DIMENSION("dimension"),
+        MEMBER("family's engine");
 
         private final String word;
 

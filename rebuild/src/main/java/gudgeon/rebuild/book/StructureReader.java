@@ -27,10 +27,13 @@ final class StructureReader {
         List<Step> steps = book.list("steps", false).stream().map(this::step).toList();
         List<Check> checks =
                 book.list("checks", false).stream().map(this::check).toList();
+        DimensionReader measured = new DimensionReader(faults, ids);
         List<Dimension> dimensions =
-                book.list("dimensions", false).stream().map(this::dimension).toList();
+                book.list("dimensions", false).stream().map(measured::dimension).toList();
+        List<FamilyMember> family =
+                book.list("family", false).stream().map(measured::member).toList();
         ids.tellUnknown();
-        return new Structure(positions, joints, steps, checks, dimensions);
+        return new Structure(positions, joints, steps, checks, dimensions, family);
     }
 
     private Position position(Fields fields) {
@@ -47,8 +50,45 @@ final class StructureReader {
                 fields.texts("compare"),
                 fields.text("sizes"),
                 fields.optionalSize("pressed"),
+                seatFit(fields),
+                fields.text("bearing"),
+                oversizes(fields),
                 fields.text("note"),
                 fields.where());
+    }
+
+    private Optional<SeatFit> seatFit(Fields fields) {
+        if (!fields.has("fit")) {
+            return Optional.empty();
+        }
+        Fields fit = fields.block("fit", "");
+        OptionalDouble warmest = fit.has("warmest")
+                ? sized(fit.text("warmest"), Unit.CELSIUS, fit.where("warmest"), fit.at("warmest"))
+                : OptionalDouble.empty();
+        return Optional.of(new SeatFit(fit.text("size"), fit.text("part"), fit.text("into"), warmest));
+    }
+
+    private List<Double> oversizes(Fields fields) {
+        List<Double> sizes = new ArrayList<>();
+        for (Reference written : fields.references("oversizes")) {
+            sized(written.id(), Unit.MM, written.where(), fields.at("oversizes"))
+                    .ifPresent(sizes::add);
+        }
+        return sizes;
+    }
+
+    private OptionalDouble sized(String text, Unit unit, Where where, String path) {
+        String sentence = "'" + Words.shortened(text) + "' is not in " + unit.symbol() + ".";
+        try {
+            SizeText size = SizeText.of(text);
+            if (size.unit().orElse(unit) == unit && size.value() > 0) {
+                return OptionalDouble.of(size.value());
+            }
+        } catch (SizeText.NotASize fault) {
+            sentence = fault.sentence();
+        }
+        faults.fault(where, path, sentence, "Write a number above 0 in " + unit.symbol() + ".");
+        return OptionalDouble.empty();
     }
 
     private static boolean yes(Fields fields, String key) {
@@ -106,7 +146,7 @@ final class StructureReader {
                 ids.named(disturbs, fields.at("disturbed-by"), StructureIds.Kind.POSITION, StructureIds.Kind.STEP),
                 blasting,
                 named(fields, "holds", StructureIds.Kind.STEP),
-                fields.has("expect") ? wanted(fields.block("expect", "")) : Optional.empty(),
+                new SpanReader(faults).at(fields, "expect"),
                 fields.text("late"),
                 fields.texts("tools"),
                 fields.whole("minutes").orElse(0),
@@ -114,76 +154,7 @@ final class StructureReader {
                 fields.where());
     }
 
-    private Dimension dimension(Fields fields) {
-        String id = ids.own(fields, StructureIds.Kind.DIMENSION);
-        List<String> of = named(fields, "of", StructureIds.Kind.POSITION);
-        return new Dimension(
-                id,
-                fields.text("name"),
-                of.isEmpty() ? "" : of.get(0),
-                fields.text("how"),
-                fields.text("with"),
-                expect(fields),
-                fields.text("note"),
-                fields.where());
-    }
-
     private List<String> named(Fields fields, String key, StructureIds.Kind... kinds) {
         return ids.named(fields.references(key), fields.at(key), kinds);
-    }
-
-    /** The span of a block that is there to state one. */
-    private Optional<Expect> wanted(Fields fields) {
-        if (!fields.has("at-least") && !fields.has("at-most")) {
-            faults.fault(
-                    fields.where(),
-                    fields.at("at-least"),
-                    "The span states neither 'at-least' nor 'at-most'.",
-                    "Write one of them or both, or leave 'expect' out where only the maker knows.");
-        }
-        return expect(fields);
-    }
-
-    /** The span that the keys at-least and at-most state, if either is there. */
-    private Optional<Expect> expect(Fields fields) {
-        Optional<SizeText> least = limit(fields, "at-least");
-        Optional<SizeText> most = limit(fields, "at-most");
-        if (least.isEmpty() && most.isEmpty()) {
-            return Optional.empty();
-        }
-        Unit unit = least.or(() -> most).flatMap(SizeText::unit).orElse(Unit.MM);
-        boolean alike = most.map(size -> size.unit().orElse(Unit.MM) == unit).orElse(true);
-        boolean turned = least.isPresent()
-                && most.isPresent()
-                && least.get().value() > most.get().value();
-        if (!alike || turned) {
-            faults.fault(
-                    fields.where("at-most"),
-                    fields.at("at-most"),
-                    alike ? "'at-least' is more than 'at-most'." : "'at-least' and 'at-most' are in different units.",
-                    "Check both figures and their units.");
-        }
-        return Optional.of(new Expect(value(least), value(most), unit));
-    }
-
-    private static OptionalDouble value(Optional<SizeText> size) {
-        return size.map(text -> OptionalDouble.of(text.value())).orElse(OptionalDouble.empty());
-    }
-
-    private Optional<SizeText> limit(Fields fields, String key) {
-        String text = fields.text(key);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(SizeText.of(text));
-        } catch (SizeText.NotASize fault) {
-            faults.fault(
-                    fields.where(key),
-                    fields.at(key),
-                    fault.sentence(),
-                    "Write a number with its unit, such as '0.05'.");
-            return Optional.empty();
-        }
     }
 }

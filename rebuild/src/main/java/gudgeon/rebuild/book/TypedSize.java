@@ -52,6 +52,8 @@ public sealed interface TypedSize {
             case DEGREES -> " of degrees, such as 25";
             case CM3 -> " of cubic centimetres, such as 9.8";
             case KPA -> " of kilopascals, such as 900";
+            case NEWTON -> " of newtons, such as 180";
+            case CELSIUS -> " of degrees Celsius, such as 100";
             case PERCENT -> " of per cent, such as 10";
             case NONE -> ", such as 1.1";
         };

@@ -6,6 +6,8 @@ public enum Unit {
     DEGREES("°"),
     CM3("cm³"),
     KPA("kPa"),
+    NEWTON("N"),
+    CELSIUS("°C"),
     PERCENT("%"),
     /** A plain number, such as a rocker ratio. */
     NONE("");

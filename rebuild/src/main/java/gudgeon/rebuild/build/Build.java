@@ -8,11 +8,15 @@ import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
+import gudgeon.rebuild.journal.Measuring;
+import gudgeon.rebuild.journal.Measuring.InstrumentKept;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Origin;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -109,6 +113,48 @@ public final class Build {
         return state.corrected().getOrDefault(entry.key(), Optional.of(entry.fact()));
     }
 
+    /** Every fact of a kind that counts, in the order of the entries. */
+    public <F extends Fact> List<Told<F>> told(Class<F> kind) {
+        List<Told<F>> all = new ArrayList<>();
+        for (long number = 1; number <= size(); number++) {
+            tell(kind, number, all);
+        }
+        return all;
+    }
+
+    /** Every fact of a kind that counts and is about one thing, in the order of the entries. */
+    public <F extends Fact> List<Told<F>> told(Class<F> kind, String about) {
+        List<Told<F>> all = new ArrayList<>();
+        about(about).forEach(number -> tell(kind, number, all));
+        return all;
+    }
+
+    private <F extends Fact> void tell(Class<F> kind, long number, List<Told<F>> to) {
+        fact(number)
+                .filter(kind::isInstance)
+                .ifPresent(fact -> to.add(new Told<>(number, entry(number).at(), kind.cast(fact))));
+    }
+
+    /**
+     * The readings of a dimension on one part, in the order of the entries.
+     *
+     * @param part the part entered for the dimension's position; empty for the one that came off
+     */
+    public List<Told<ReadingTaken>> readings(String dimension, String part) {
+        return told(ReadingTaken.class, dimension).stream()
+                .filter(told -> told.fact().dimension().equals(dimension))
+                .filter(told -> told.fact().part().equals(part))
+                .toList();
+    }
+
+    /** The person's instruments, each as it was said to be last, in the order in which they came. */
+    public List<InstrumentKept> instruments() {
+        Map<String, InstrumentKept> kept = new LinkedHashMap<>();
+        told(InstrumentKept.class, Measuring.INSTRUMENTS)
+                .forEach(told -> kept.put(told.fact().instrument(), told.fact()));
+        return List.copyOf(kept.values());
+    }
+
     /** Numbers of entries that name what neither the book nor the journal before them has, so that they change nothing. */
     public List<Long> unknown() {
         return state.unknown();
@@ -174,8 +220,15 @@ public final class Build {
         boolean known = place.status() == Place.Status.AS_FOUND
                 || place.off().isPresent()
                 || place.removed() > 0
-                || state.sizes().containsKey(position);
+                || state.sizes().containsKey(position)
+                || isRead(position);
         return known ? Optional.of(thatCameOff(position)) : Optional.empty();
+    }
+
+    /** Whether a reading was taken on the part that came off. */
+    private boolean isRead(String position) {
+        return told(ReadingTaken.class, position).stream()
+                .anyMatch(told -> told.fact().part().isEmpty());
     }
 
     /**

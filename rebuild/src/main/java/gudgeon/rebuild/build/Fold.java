@@ -1,13 +1,17 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Contradiction;
+import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Started;
 import gudgeon.rebuild.journal.Found;
+import gudgeon.rebuild.journal.Measuring;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
@@ -169,6 +173,8 @@ final class Fold {
         } else if (fact instanceof Fact.Measured measured) {
             parts.measured(measured.position(), measured.part(), measured.sizes(), number);
             mention(measured.part(), number);
+        } else if (fact instanceof Measuring.ReadingTaken reading) {
+            read(reading, number);
         } else if (fact instanceof Fact.Compared compared) {
             parts.enterUnlessKnown(compared.position(), compared.part(), number);
             parts.replace(
@@ -183,6 +189,15 @@ final class Fold {
             return false;
         }
         return true;
+    }
+
+    /** The reading itself is found again by its dimension; here it only makes its part known. */
+    private void read(Measuring.ReadingTaken reading, long number) {
+        String position =
+                structure.dimension(reading.dimension()).map(Dimension::of).orElse("");
+        parts.enterUnlessKnown(position, reading.part(), number);
+        mention(position, number);
+        mention(reading.part(), number);
     }
 
     private void disposed(Fact.Disposed fact) {
@@ -202,10 +217,14 @@ final class Fold {
             assembly.faultFound(fault.at(), number);
         } else if (fact instanceof Fact.WentTight) {
             assembly.wentTight(number);
-        } else if (fact instanceof Fact.Ordered ordered) {
+        } else if (fact instanceof Sourcing.Ordered ordered) {
             assembly.supply(ordered.position(), supply -> supply.listed(number, ordered.count()));
-        } else if (fact instanceof Fact.Arrived came) {
+        } else if (fact instanceof Sourcing.Arrived came) {
             assembly.supply(came.position(), supply -> supply.came(came.count()));
+        } else if (fact instanceof Sourcing.Returned back) {
+            assembly.supply(back.position(), supply -> supply.wentBack(back.count()));
+        } else if (fact instanceof Deciding.OptionLine line) {
+            mention(line.position(), number);
         } else if (fact instanceof Fact.ChanceTaken taken) {
             chances = chances.plus(taken.origin(), taken.chance());
         } else if (fact instanceof Fact.TimeSpent time) {

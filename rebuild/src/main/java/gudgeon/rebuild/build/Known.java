@@ -1,7 +1,9 @@
 package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Measuring;
 
 /** Whether the engine book has what a fact names. */
 final class Known {
@@ -16,6 +18,12 @@ final class Known {
         }
         if (fact instanceof Fact.OfPosition ofPosition) {
             return structure.position(ofPosition.position()).isPresent();
+        }
+        if (fact instanceof Measuring.ReadingTaken reading) {
+            return structure.dimension(reading.dimension()).isPresent();
+        }
+        if (fact instanceof Deciding.OptionLine line) {
+            return structure.position(line.position()).isPresent();
         }
         return !(fact instanceof Fact.FaultFound fault) || structure.has(fault.at());
     }

@@ -6,6 +6,7 @@ import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,9 +82,9 @@ public final class Refusals {
         } else if (fact instanceof Fact.Fitted fitted) {
             count(fitted.count());
             partOf(fitted.position(), fitted.part());
-        } else if (fact instanceof Fact.Ordered ordered) {
+        } else if (fact instanceof Sourcing.Ordered ordered) {
             count(ordered.count());
-        } else if (fact instanceof Fact.Arrived came) {
+        } else if (fact instanceof Sourcing.Arrived came) {
             count(came.count());
         } else {
             ofBuild(fact);

@@ -18,6 +18,11 @@ public record Supply(long listed, int ordered, int arrived) {
         return new Supply(listed, Math.max(0, ordered - count), arrived + count);
     }
 
+    /** What goes back is neither here nor on its way: it has to be bought again. */
+    Supply wentBack(int count) {
+        return new Supply(listed, ordered, Math.max(0, arrived - count));
+    }
+
     Supply fitted(int count) {
         return new Supply(listed, ordered, Math.max(0, arrived - count));
     }

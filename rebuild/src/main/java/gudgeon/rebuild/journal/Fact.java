@@ -9,7 +9,20 @@ import java.util.OptionalDouble;
  * What a person did or found. Ids of positions, steps and checks are those of the engine book. Texts may be empty where nothing was
  * said. Immutable.
  */
-public sealed interface Fact {
+public sealed interface Fact
+        permits Fact.OfPosition,
+                Fact.OfStep,
+                Fact.OfCheck,
+                Fact.OfAnything,
+                Fact.Started,
+                Fact.BookChanged,
+                Fact.FaultFound,
+                Fact.WentTight,
+                Fact.ChanceTaken,
+                Fact.Corrected,
+                Measuring,
+                Sourcing,
+                Deciding {
     /**
      * The id of the position, step, check, part, order or entry that it is about; empty where it is about the build as a whole.
      * Two facts about one thing can contradict each other.
@@ -17,7 +30,7 @@ public sealed interface Fact {
     String about();
 
     /** About the part or the place of a position. */
-    sealed interface OfPosition extends Fact {
+    non-sealed interface OfPosition extends Fact {
         /** The position's id. */
         String position();
 
@@ -105,9 +118,18 @@ public sealed interface Fact {
      * @param position what it is for
      * @param origin where it comes from
      * @param count how many, from 1
-     * @param remark maker's mark, condition, price
+     * @param family the engine of the family that it is from, by its id in the book; empty for one made for this engine
+     * @param price what it cost, with its currency, where it was not ordered here; may be empty
+     * @param remark maker's mark, condition
      */
-    record PartEntered(String part, String position, Origin origin, int count, String remark) implements OfPosition {}
+    record PartEntered(
+            String part, String position, Origin origin, int count, String family, String price, String remark)
+            implements OfPosition {
+        /** A part made for this engine, of whose price nothing was said. */
+        public PartEntered(String part, String position, Origin origin, int count, String remark) {
+            this(part, position, origin, count, "", "", remark);
+        }
+    }
 
     /**
      * Sizes of a part were measured.
@@ -222,18 +244,6 @@ public sealed interface Fact {
             return "turning";
         }
     }
-
-    /**
-     * A part is ordered.
-     *
-     * @param order name of the order, the person's own
-     * @param count how many, from 1
-     * @param price what one costs, as written
-     */
-    record Ordered(String order, String position, int count, String from, String price) implements OfPosition {}
-
-    /** Parts of an order came. */
-    record Arrived(String order, String position, int count, String remark) implements OfPosition {}
 
     /** A note. */
     record Noted(String on, String text) implements OfAnything {}

@@ -1,8 +1,9 @@
 package gudgeon.rebuild.journal;
 
+import static gudgeon.rebuild.journal.Naming.and;
+
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.sentence.Sentence;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -10,10 +11,10 @@ import java.util.stream.Collectors;
 
 /** What an entry says, as a sentence in the names that the engine book has; the same on page, print and terminal. */
 public final class Telling {
-    private final Structure structure;
+    private final Naming naming;
 
     private Telling(Structure structure) {
-        this.structure = structure;
+        this.naming = new Naming(structure);
     }
 
     /** The sentence of a fact. */
@@ -41,29 +42,29 @@ public final class Telling {
 
     private String ofWork(Fact fact) {
         if (fact instanceof Fact.StepBegun begun) {
-            return "Step begun: " + name(begun.step()) + ".";
+            return "Step begun: " + naming.name(begun.step()) + ".";
         }
         if (fact instanceof Fact.StepDone done) {
-            return "Step done: " + name(done.step()) + "." + and(done.remark());
+            return "Step done: " + naming.name(done.step()) + "." + and(done.remark());
         }
         if (fact instanceof Fact.StepStopped stopped) {
-            return "Step stopped: " + name(stopped.step()) + "." + and(stopped.why());
+            return "Step stopped: " + naming.name(stopped.step()) + "." + and(stopped.why());
         }
         if (fact instanceof Fact.Undone undone) {
-            return "Undone again: " + name(undone.step()) + "." + and(undone.why())
-                    + (undone.toBuy().isEmpty() ? "" : " To be bought new: " + names(undone.toBuy()) + ".");
+            return "Undone again: " + naming.name(undone.step()) + "." + and(undone.why())
+                    + (undone.toBuy().isEmpty() ? "" : " To be bought new: " + naming.names(undone.toBuy()) + ".");
         }
         if (fact instanceof Fact.CheckPassed passed) {
-            return "Check passed: " + name(passed.check()) + read(passed.reading()) + "." + and(passed.remark());
+            return "Check passed: " + naming.name(passed.check()) + read(passed.reading()) + "." + and(passed.remark());
         }
         if (fact instanceof Fact.CheckFailed failed) {
-            return "Check failed: " + name(failed.check()) + read(failed.reading()) + "." + and(failed.remark());
+            return "Check failed: " + naming.name(failed.check()) + read(failed.reading()) + "." + and(failed.remark());
         }
         if (fact instanceof Fact.CheckWaived waived) {
-            return "Going on without the check: " + name(waived.check()) + "." + and(waived.why());
+            return "Going on without the check: " + naming.name(waived.check()) + "." + and(waived.why());
         }
         if (fact instanceof Fact.FaultFound fault) {
-            return "Fault found at " + name(fault.at()) + "." + and(fault.what());
+            return "Fault found at " + naming.name(fault.at()) + "." + and(fault.what());
         }
         return fact instanceof Fact.WentTight tight ? tight(tight) : "";
     }
@@ -81,51 +82,50 @@ public final class Telling {
 
     private String ofPart(Fact fact) {
         if (fact instanceof Fact.TakenOff off) {
-            return "Taken off: " + counted(off.position(), off.count())
+            return "Taken off: " + naming.counted(off.position(), off.count())
                     + (off.bag().isEmpty() ? "" : ", into bag " + off.bag())
                     + (off.place().isEmpty() ? "" : ", kept " + off.place()) + "." + and(off.remark());
         }
         if (fact instanceof Fact.PartEntered part) {
-            return "In hand for " + counted(part.position(), part.count()) + ": '" + part.part() + "', "
-                    + part.origin().words() + "." + and(part.remark());
+            return "In hand for " + naming.counted(part.position(), part.count()) + ": '" + part.part() + "', "
+                    + part.origin().words()
+                    + Naming.with(", from ", naming.name(part.family())) + Naming.with(", ", part.price()) + "."
+                    + and(part.remark());
         }
         if (fact instanceof Fact.Measured measured) {
-            return "Measured on " + part(measured.position(), measured.part()) + ": " + sizes(measured.sizes()) + ".";
+            return "Measured on " + naming.part(measured.position(), measured.part()) + ": " + sizes(measured.sizes())
+                    + ".";
         }
         if (fact instanceof Fact.Compared compared) {
-            return "Compared with the old part and the book: " + part(compared.position(), compared.part())
+            return "Compared with the old part and the book: " + naming.part(compared.position(), compared.part())
                     + (compared.agrees() ? " agrees" : " does not agree")
                     + (compared.what().isEmpty() ? "." : " (" + String.join(", ", compared.what()) + ").")
                     + and(compared.remark());
         }
         if (fact instanceof Fact.Cleaned cleaned) {
-            return Sentence.capital(name(cleaned.position())) + " "
+            return Sentence.capital(naming.name(cleaned.position())) + " "
                     + cleaned.how().words() + "." + and(cleaned.remark());
         }
         if (fact instanceof Fact.Disposed disposed) {
-            return "Decided for " + part(disposed.position(), disposed.part()) + ": "
+            return "Decided for " + naming.part(disposed.position(), disposed.part()) + ": "
                     + disposed.disposition().words() + "." + and(disposed.why());
         }
         if (fact instanceof Fact.Fitted fitted) {
-            return "Fitted: " + counted(fitted.position(), fitted.count())
+            return "Fitted: " + naming.counted(fitted.position(), fitted.count())
                     + (fitted.part().isEmpty() ? "" : ", part '" + fitted.part() + "'")
                     + (fitted.way() == Way.NOT_SAID ? "" : ", " + fitted.way().words()) + "." + and(fitted.remark());
         }
-        return ofOrder(fact);
+        return ofTrade(fact);
     }
 
-    private String ofOrder(Fact fact) {
-        if (fact instanceof Fact.Ordered ordered) {
-            return "Ordered: " + counted(ordered.position(), ordered.count())
-                    + (ordered.from().isEmpty() ? "" : " from " + ordered.from())
-                    + (ordered.price().isEmpty() ? "" : " at " + ordered.price() + " each")
-                    + order(ordered.order()) + ".";
+    private String ofTrade(Fact fact) {
+        if (fact instanceof Measuring measuring) {
+            return new MeasuringWords(naming).sentence(measuring);
         }
-        if (fact instanceof Fact.Arrived came) {
-            return "Came in: " + counted(came.position(), came.count()) + order(came.order()) + "."
-                    + and(came.remark());
+        if (fact instanceof Sourcing sourcing) {
+            return new SourcingWords(naming).sentence(sourcing);
         }
-        return "";
+        return fact instanceof Deciding deciding ? new DecidingWords(naming).sentence(deciding) : "";
     }
 
     private String ofBuild(Fact fact) {
@@ -162,22 +162,6 @@ public final class Telling {
         throw new IllegalStateException("no sentence for " + fact.getClass().getSimpleName());
     }
 
-    private String name(String id) {
-        return structure.name(id);
-    }
-
-    private String names(List<String> ids) {
-        return ids.stream().map(this::name).collect(Collectors.joining(", "));
-    }
-
-    private String counted(String position, int count) {
-        return name(position) + (count > 1 ? " (" + count + ")" : "");
-    }
-
-    private String part(String position, String part) {
-        return part.isEmpty() ? "the " + name(position) + " that came off" : name(position) + " '" + part + "'";
-    }
-
     private static String sizes(Map<String, String> sizes) {
         return sizes.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
@@ -186,18 +170,10 @@ public final class Telling {
     }
 
     private String on(String id) {
-        return id.isEmpty() ? "" : " on " + name(id);
-    }
-
-    private static String order(String order) {
-        return order.isEmpty() ? "" : ", order " + order;
+        return id.isEmpty() ? "" : " on " + naming.name(id);
     }
 
     private static String read(String reading) {
         return reading.isEmpty() ? "" : ", read " + reading;
-    }
-
-    private static String and(String more) {
-        return more.isBlank() ? "" : " " + Sentence.of(more.strip());
     }
 }

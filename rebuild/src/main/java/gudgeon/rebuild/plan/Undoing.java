@@ -7,6 +7,7 @@ import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -121,8 +122,11 @@ final class Undoing {
     private String price(Position position) {
         long number = build.lastTold(
                 position.id(),
-                fact -> fact instanceof Fact.Ordered ordered && !ordered.price().isBlank());
-        return number > 0 && build.fact(number).orElseThrow() instanceof Fact.Ordered ordered ? ordered.price() : "";
+                fact -> fact instanceof Sourcing.Ordered ordered
+                        && !ordered.price().isBlank());
+        return number > 0 && build.fact(number).orElseThrow() instanceof Sourcing.Ordered ordered
+                ? ordered.price()
+                : "";
     }
 
     /** What comes off goes back, and what is void, or failed on it, is proved again. */

@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -45,11 +46,11 @@ class NotListedRuleTest {
     @Test
     void isSilentOnceItIsListedOrInHand() {
         assertThat(alarms(together(), undone("fit-head", "gasket"))).isEmpty();
-        assertThat(alarms(together(), undone("fit-head"), new Fact.Ordered("A", "gasket", 1, "", "")))
+        assertThat(alarms(together(), undone("fit-head"), new Sourcing.Ordered("A", "gasket", 1, "", "")))
                 .isEmpty();
         assertThat(alarms(together(), entered("spare", "gasket", Origin.ORIGINAL), undone("fit-head")))
                 .isEmpty();
-        assertThat(alarms(together(), new Fact.Arrived("A", "gasket", 1, ""), undone("fit-head")))
+        assertThat(alarms(together(), new Sourcing.Arrived("A", "gasket", 1, ""), undone("fit-head")))
                 .isEmpty();
     }
 

@@ -13,6 +13,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -54,7 +55,7 @@ class UsedAgainRuleTest {
 
     @Test
     void whatCameByOrderIsNewEvenWithoutAName() {
-        Fact came = new Fact.Arrived("A", "gasket", 1, "");
+        Fact came = new Sourcing.Arrived("A", "gasket", 1, "");
         assertThat(alarms(together(), off("gasket"), came, begun("fit-head"))).isEmpty();
         Fact[] in = {together(), off("gasket"), came, begun("fit-head"), fitted("gasket", "", 1), done("fit-head")};
         assertThat(alarms(in)).isEmpty();

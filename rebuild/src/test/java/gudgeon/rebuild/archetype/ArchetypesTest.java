@@ -126,7 +126,12 @@ class ArchetypesTest {
                 .map(check -> check.id().equals(early) ? prompt(check) : check)
                 .toList();
         return new Structure(
-                structure.positions(), structure.joints(), structure.steps(), checks, structure.dimensions());
+                structure.positions(),
+                structure.joints(),
+                structure.steps(),
+                checks,
+                structure.dimensions(),
+                structure.family());
     }
 
     private static Check prompt(Check check) {

@@ -15,6 +15,7 @@ import gudgeon.rebuild.book.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -97,6 +98,9 @@ class TarnTest {
                 position.compare(),
                 position.sizes(),
                 Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(),
                 position.note(),
                 ANYWHERE);
     }
@@ -160,9 +164,17 @@ class TarnTest {
                 dimension.id(),
                 dimension.name(),
                 dimension.of(),
+                dimension.key(),
                 dimension.how(),
                 dimension.with(),
+                dimension.places(),
+                dimension.pieces(),
+                dimension.unit(),
+                dimension.usual(),
                 Optional.empty(),
+                Optional.empty(),
+                dimension.derived(),
+                dimension.inspect(),
                 dimension.note(),
                 ANYWHERE);
     }

@@ -157,6 +157,14 @@ final class BookSchema {
                     .put("minItems", 2)
                     .put("maxItems", 2);
             pair.putObject("items").putArray("type").add("number").add("string");
+        } else if (value instanceof Value.OfSizes) {
+            node.put("type", "object")
+                    .putObject("additionalProperties")
+                    .put("type", "object")
+                    .putObject("additionalProperties")
+                    .putArray("type")
+                    .add("number")
+                    .add("string");
         } else if (value instanceof Value.OfReadings) {
             node.put("type", "array").put("minItems", 1);
             node.putObject("items").putArray("type").add("number").add("string");

@@ -18,6 +18,7 @@ import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import gudgeon.rebuild.journal.Way;
 import java.util.List;
 import java.util.Map;
@@ -188,10 +189,10 @@ class BuildTest {
 
     @Test
     void ordersComeInAndAreUsedUp() {
-        Build ordered = build(together(), off("cover"), new Fact.Ordered("one", "clips", 6, "the shop", "1.20"));
+        Build ordered = build(together(), off("cover"), new Sourcing.Ordered("one", "clips", 6, "the shop", "1.20"));
         assertThat(ordered.place("clips").supply().ordered()).isEqualTo(6);
         assertThat(ordered.place("clips").supply().listed()).isEqualTo(3);
-        Build came = Told.after(ordered, new Fact.Arrived("one", "clips", 4, ""));
+        Build came = Told.after(ordered, new Sourcing.Arrived("one", "clips", 4, ""));
         assertThat(came.place("clips").supply().ordered()).isEqualTo(2);
         assertThat(came.place("clips").supply().arrived()).isEqualTo(4);
         Build in = Told.after(came, off("clips"), fitted("clips", "", 2));

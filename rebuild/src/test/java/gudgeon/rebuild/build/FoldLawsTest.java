@@ -9,6 +9,7 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import gudgeon.rebuild.journal.Way;
 import java.util.ArrayList;
 import java.util.List;
@@ -164,9 +165,9 @@ class FoldLawsTest {
                 Combinators.combine(positions, Arbitraries.of(Disposition.class))
                         .as((position, as) -> new Fact.Disposed(position, "", as, "")),
                 Combinators.combine(positions, counts)
-                        .as((position, count) -> new Fact.Ordered("order", position, count, "", "")),
+                        .as((position, count) -> new Sourcing.Ordered("order", position, count, "", "")),
                 Combinators.combine(positions, counts)
-                        .as((position, count) -> new Fact.Arrived("order", position, count, "")));
+                        .as((position, count) -> new Sourcing.Arrived("order", position, count, "")));
     }
 
     private static Arbitrary<Fact> ofBuild() {

@@ -18,6 +18,7 @@ import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,8 +45,8 @@ class RefusalsTest {
                 new Fact.Cleaned("nothing", Cleaning.WASHED, ""),
                 new Fact.Disposed("nothing", "", Disposition.CLEAN, ""),
                 fitted("nothing", "", 1),
-                new Fact.Ordered("", "nothing", 1, "", ""),
-                new Fact.Arrived("", "nothing", 1, ""))) {
+                new Sourcing.Ordered("", "nothing", 1, "", ""),
+                new Sourcing.Arrived("", "nothing", 1, ""))) {
             assertThat(of(fact))
                     .containsExactly("The engine book has no position 'nothing'. Choose one from the list.");
         }

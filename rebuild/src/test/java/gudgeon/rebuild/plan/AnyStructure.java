@@ -64,7 +64,7 @@ final class AnyStructure {
         for (int c = 0; c < checkCount; c++) {
             checks.add(check("c" + c, some("p", covers, 3), List.of(), some("s", covers, covers), true));
         }
-        return new Structure(positions, List.of(), steps, checks, List.of());
+        return new Structure(positions, List.of(), steps, checks, List.of(), List.of());
     }
 
     private Structure made(int stepCount, int checkCount, boolean backwards) {
@@ -90,7 +90,7 @@ final class AnyStructure {
                     some("s", stepCount, stepCount),
                     random.nextInt(3) > 0));
         }
-        return new Structure(positions, List.of(), steps, checks, List.of());
+        return new Structure(positions, List.of(), steps, checks, List.of(), List.of());
     }
 
     private Step step(int number, int perStep, int reach, int all) {
@@ -171,6 +171,9 @@ final class AnyStructure {
                 List.of(),
                 "",
                 Optional.empty(),
+                Optional.empty(),
+                "",
+                List.of(),
                 "",
                 new Where(1, 1));
     }

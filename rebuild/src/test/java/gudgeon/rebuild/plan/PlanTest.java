@@ -15,6 +15,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import gudgeon.rebuild.plan.Reason.Kind;
 import java.time.Instant;
 import java.util.List;
@@ -122,10 +123,10 @@ class PlanTest {
                 told(inBags(), done("paint-case"), done("lay-case"), done("fit-gears"), passed("gears-by-hand"));
         String spent = "The crankcase gasket that came off can't be used again";
         assertThat(sentences(Plan.of(closing, EVENING), "close-case")).containsExactly(spent + ".");
-        Build ordered = told(closing, new Fact.Ordered("first", "case-gasket", 1, "", "4.20"));
+        Build ordered = told(closing, new Sourcing.Ordered("first", "case-gasket", 1, "", "4.20"));
         assertThat(sentences(Plan.of(ordered, EVENING), "close-case"))
                 .containsExactly(spent + "; 1 ordered and not come yet.");
-        Build came = told(ordered, new Fact.Arrived("first", "case-gasket", 1, ""));
+        Build came = told(ordered, new Sourcing.Arrived("first", "case-gasket", 1, ""));
         assertThat(now(Plan.of(came, EVENING))).contains("close-case");
     }
 

@@ -15,6 +15,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,7 @@ class UndoTest {
         return told(
                 book(),
                 inPieces(),
-                new Fact.Ordered("first", "base-gasket", 1, "", "3.10"),
+                new Sourcing.Ordered("first", "base-gasket", 1, "", "3.10"),
                 new Fact.PartEntered("base gasket", "base-gasket", Origin.PATTERN, 1, ""),
                 done("paint-case"),
                 done("lay-case"),

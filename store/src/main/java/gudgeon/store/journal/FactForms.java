@@ -2,9 +2,9 @@ package gudgeon.store.journal;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gudgeon.rebuild.journal.Cleaning;
+import gudgeon.rebuild.journal.Days;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
-import gudgeon.rebuild.journal.Fact.Arrived;
 import gudgeon.rebuild.journal.Fact.BookChanged;
 import gudgeon.rebuild.journal.Fact.ChanceTaken;
 import gudgeon.rebuild.journal.Fact.CheckFailed;
@@ -18,7 +18,6 @@ import gudgeon.rebuild.journal.Fact.FaultFound;
 import gudgeon.rebuild.journal.Fact.Fitted;
 import gudgeon.rebuild.journal.Fact.Measured;
 import gudgeon.rebuild.journal.Fact.Noted;
-import gudgeon.rebuild.journal.Fact.Ordered;
 import gudgeon.rebuild.journal.Fact.PartEntered;
 import gudgeon.rebuild.journal.Fact.Photographed;
 import gudgeon.rebuild.journal.Fact.Started;
@@ -33,16 +32,18 @@ import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Origin;
 import gudgeon.rebuild.journal.Way;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The form of every kind of fact. */
 final class FactForms {
     private FactForms() {}
 
-    /** Every form that was ever written; of each kind the one with the highest version is written now. */
-    static final List<FactForm<?>> ALL = List.of(
+    private static final List<FactForm<?>> WORK = List.of(
             form(
                     "started",
                     Started.class,
@@ -84,12 +85,30 @@ final class FactForms {
                             from.count("count"),
                             from.text("remark"))),
             form(
+                    "part-entered",
+                    2,
+                    PartEntered.class,
+                    (fact, to) -> to.put("part", fact.part())
+                            .put("position", fact.position())
+                            .put("origin", JsonFields.word(fact.origin()))
+                            .put("count", fact.count())
+                            .put("family", fact.family())
+                            .put("price", fact.price())
+                            .put("remark", fact.remark()),
+                    from -> new PartEntered(
+                            from.said("part"),
+                            from.said("position"),
+                            from.word("origin", Origin.class),
+                            from.count("count"),
+                            from.text("family"),
+                            from.text("price"),
+                            from.text("remark"))),
+            form(
                     "measured",
                     Measured.class,
                     (fact, to) -> {
                         to.put("position", fact.position()).put("part", fact.part());
-                        ObjectNode sizes = to.putObject("sizes");
-                        new TreeMap<>(fact.sizes()).forEach(sizes::put);
+                        named(to, "sizes", fact.sizes());
                     },
                     from -> new Measured(from.said("position"), from.text("part"), from.named("sizes"))),
             form(
@@ -194,29 +213,6 @@ final class FactForms {
                     from -> new WentTight(
                             from.crankAngle("forward-deg"), from.crankAngle("backward-deg"), from.text("remark"))),
             form(
-                    "ordered",
-                    Ordered.class,
-                    (fact, to) -> to.put("order", fact.order())
-                            .put("position", fact.position())
-                            .put("count", fact.count())
-                            .put("from", fact.from())
-                            .put("price", fact.price()),
-                    from -> new Ordered(
-                            from.text("order"),
-                            from.said("position"),
-                            from.count("count"),
-                            from.text("from"),
-                            from.text("price"))),
-            form(
-                    "arrived",
-                    Arrived.class,
-                    (fact, to) -> to.put("order", fact.order())
-                            .put("position", fact.position())
-                            .put("count", fact.count())
-                            .put("remark", fact.remark()),
-                    from -> new Arrived(
-                            from.text("order"), from.said("position"), from.count("count"), from.text("remark"))),
-            form(
                     "noted",
                     Noted.class,
                     (fact, to) -> to.put("on", fact.on()).put("text", fact.text()),
@@ -250,12 +246,38 @@ final class FactForms {
                             from.text("why"),
                             from.object("instead").flatMap(instead -> FactJson.instead(instead, from)))));
 
-    private static <T extends Fact> FactForm<T> form(
+    /** Every form that was ever written; of each kind the one with the highest version is written now. */
+    static final List<FactForm<?>> ALL = Stream.of(WORK, MeasuringForms.ALL, SourcingForms.ALL, DecidingForms.ALL)
+            .flatMap(List::stream)
+            .toList();
+
+    static <T extends Fact> FactForm<T> form(
             String word, Class<T> kind, BiConsumer<T, ObjectNode> writing, Function<JsonFields, T> reading) {
-        return new FactForm<>(word, 1, kind, writing, reading);
+        return form(word, 1, kind, writing, reading);
     }
 
-    private static void texts(ObjectNode to, String name, List<String> texts) {
+    static <T extends Fact> FactForm<T> form(
+            String word,
+            int version,
+            Class<T> kind,
+            BiConsumer<T, ObjectNode> writing,
+            Function<JsonFields, T> reading) {
+        return new FactForm<>(word, version, kind, writing, reading);
+    }
+
+    static void texts(ObjectNode to, String name, List<String> texts) {
         texts.forEach(to.putArray(name)::add);
+    }
+
+    /** Texts by name, in the order of the names, so that equal facts are equal lines. */
+    static void named(ObjectNode to, String name, Map<String, String> texts) {
+        ObjectNode object = to.putObject(name);
+        new TreeMap<>(texts).forEach(object::put);
+    }
+
+    /** How long something is on its way, where that is known. */
+    static void days(ObjectNode to, Optional<Days> days) {
+        days.ifPresent(
+                span -> to.putArray("days").add(span.least()).add(span.likely()).add(span.most()));
     }
 }

@@ -2,8 +2,10 @@ package gudgeon.store.journal;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gudgeon.rebuild.journal.Days;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -201,6 +203,69 @@ final class JsonFields {
                     }
                 }));
         return all;
+    }
+
+    /** Texts by name, which may be left out. */
+    Map<String, String> namedOrNone(String name) {
+        boolean none =
+                !has(name) || (object.path(name).isObject() && object.path(name).isEmpty());
+        return none ? asked(name, Map.of()) : named(name);
+    }
+
+    /** One of the words of an enum, which may be left out. */
+    <E extends Enum<E>> Optional<E> maybe(String name, Class<E> of) {
+        return has(name) ? Optional.of(word(name, of)) : asked(name, Optional.empty());
+    }
+
+    /** A day as ISO 8601 writes it, which may be left out. */
+    Optional<LocalDate> day(String name) {
+        if (!has(name)) {
+            return asked(name, Optional.empty());
+        }
+        String text = string(name);
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException unreadable) {
+            fault(name, "is " + shown(text), "Write the day as 2026-01-31");
+            return Optional.empty();
+        }
+    }
+
+    /** A number of days as a list of least, likely and most, which may be left out. */
+    Optional<Days> days(String name) {
+        if (!has(name)) {
+            return asked(name, Optional.empty());
+        }
+        String wanted = "three whole numbers of days, least, likely and most, such as [3, 7, 21]";
+        return node(name, node -> node.isArray() && node.size() == 3 && isDays(node), wanted)
+                .map(node -> new Days(
+                        node.get(0).intValue(),
+                        node.get(1).intValue(),
+                        node.get(2).intValue()));
+    }
+
+    private static boolean isDays(JsonNode three) {
+        int before = 0;
+        for (JsonNode days : three) {
+            if (!days.isIntegralNumber() || !days.canConvertToInt() || days.intValue() < before) {
+                return false;
+            }
+            before = days.intValue();
+        }
+        return before <= Days.MOST;
+    }
+
+    /** A temperature in degrees Celsius, which may be left out. */
+    OptionalDouble celsius(String name) {
+        return has(name)
+                ? OptionalDouble.of(
+                        number(name, "degrees Celsius from -200 to 1000", value -> value >= -200 && value <= 1000))
+                : asked(name, OptionalDouble.empty());
+    }
+
+    /** Hours a week. */
+    double hours(String name) {
+        return number(name, "hours a week, above 0 to 168", value -> value > 0 && value <= 168);
     }
 
     /** An instant as ISO 8601 writes it, in UTC. */

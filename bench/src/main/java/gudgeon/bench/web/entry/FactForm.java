@@ -8,6 +8,7 @@ import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing;
 import gudgeon.rebuild.journal.Way;
 import gudgeon.rebuild.plan.Undo;
 import java.util.ArrayList;
@@ -74,8 +75,9 @@ final class FactForm {
                         form.text("why")));
             case "fitted" -> List.of(fitted(position, part));
             case "ordered" ->
-                List.of(new Fact.Ordered(form.text("order"), position, count(), form.text("from"), form.text("price")));
-            case "arrived" -> List.of(new Fact.Arrived(form.text("order"), position, count(), form.text("remark")));
+                List.of(new Sourcing.Ordered(
+                        form.text("order"), position, count(), form.text("from"), form.text("price")));
+            case "arrived" -> List.of(new Sourcing.Arrived(form.text("order"), position, count(), form.text("remark")));
             default -> {
                 form.refuse("This form says nothing Gudgeon knows ('" + type + "'). Open its page again.");
                 yield List.of();
