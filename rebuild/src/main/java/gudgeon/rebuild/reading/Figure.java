@@ -1,0 +1,80 @@
+package gudgeon.rebuild.reading;
+
+import gudgeon.mechanics.metrology.Doubt;
+import gudgeon.mechanics.metrology.Expanded;
+import gudgeon.mechanics.metrology.Quantity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A value of a dimension at a place, or one worked out of such, with its doubt.
+ *
+ * @param at where, in words; empty where the dimension has one place only
+ * @param piece which of several alike pieces, from 1
+ * @param value the best estimate, in the dimension's unit
+ * @param components what its doubt is made of
+ * @param readings all readings at the place, those too that a better instrument has overtaken; none of a figure worked out
+ * @param doubtKnown whether it is known what it was read with; if not, nothing is proved by it
+ */
+public record Figure(
+        String at, int piece, double value, List<Component> components, List<Reading> readings, boolean doubtKnown) {
+    public Figure {
+        components = List.copyOf(components);
+        readings = List.copyOf(readings);
+    }
+
+    /** Value and doubts. */
+    public Quantity quantity() {
+        return Quantity.of(value, components.stream().map(Component::doubt).toArray(Doubt[]::new));
+    }
+
+    /** The expanded uncertainty, 95 %. */
+    public double expanded() {
+        return Expanded.of(quantity()).halfWidth();
+    }
+
+    /** Greatest less least of all readings at the place; 0 where there is one only. */
+    public double spread() {
+        return readings.stream().mapToDouble(Reading::value).max().orElse(0)
+                - readings.stream().mapToDouble(Reading::value).min().orElse(0);
+    }
+
+    /** The components, the largest first. */
+    public List<Component> budget() {
+        return components.stream()
+                .sorted(Comparator.comparingDouble(
+                        (Component one) -> -one.doubt().standardUncertainty()))
+                .toList();
+    }
+
+    /**
+     * This less another figure. An error of one instrument that stands on both sides is partly the same on both; how much of it,
+     * nobody knows, so it counts once and not twice. What an instrument was set with is the same for all readings of one setting
+     * and drops out between those.
+     *
+     * @param where where the difference is, in words
+     * @param sameSetting whether both were read at one setting
+     */
+    public Figure minus(Figure other, String where, boolean sameSetting) {
+        List<Component> all = new ArrayList<>(components);
+        for (Component theirs : other.components) {
+            Optional<Component> mine = all.stream().filter(theirs::isSharedWith).findFirst();
+            if (mine.isEmpty()) {
+                all.add(theirs);
+            } else if (theirs.doubt().standardUncertainty() > mine.get().doubt().standardUncertainty()) {
+                all.set(all.indexOf(mine.get()), theirs);
+            }
+        }
+        if (sameSetting) {
+            all.removeIf(one -> one.role() == Component.Role.SETTING);
+        }
+        return new Figure(where, piece, value - other.value, all, List.of(), doubtKnown && other.doubtKnown);
+    }
+
+    /** The same figure at another place and value, as one that lies so far from a given size. */
+    public Figure shifted(double by, double factor) {
+        return new Figure(at, piece, factor * (value - by), components, List.of(), doubtKnown);
+    }
+}
