@@ -1,0 +1,32 @@
+package gudgeon.rebuild.decide;
+
+/**
+ * What an option does to a size that follows from its parts and from what they go with.
+ *
+ * @param dimension id of the book's dimension
+ * @param label what a fitter calls it
+ * @param value with its unit and doubt; empty while it can't be worked out
+ * @param goes whether the parts go with each other
+ * @param sentence the same as a person reads it, and what to do
+ */
+public record Mate(String dimension, String label, String value, Goes goes, String sentence) {
+    /** Whether parts go with each other, as far as is known. */
+    public enum Goes {
+        TOGETHER("goes together"),
+        NOT_TOGETHER("does not go together"),
+        UNPROVEN("unproven"),
+        NO_LIMITS("no limits in the book"),
+        NOT_KNOWN("not known yet");
+
+        private final String words;
+
+        Goes(String words) {
+            this.words = words;
+        }
+
+        /** The words as a person reads them. */
+        public String words() {
+            return words;
+        }
+    }
+}
