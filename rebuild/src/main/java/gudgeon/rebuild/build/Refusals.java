@@ -6,6 +6,7 @@ import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Measuring;
 import gudgeon.rebuild.journal.Sourcing;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +50,9 @@ public final class Refusals {
         if (!Known.in(structure, fact)) {
             unknown(fact);
         }
-        if (fact instanceof Fact.StepBegun begun) {
+        if (fact instanceof Measuring measuring) {
+            new MeasuringRefusals(build, sentences).look(measuring);
+        } else if (fact instanceof Fact.StepBegun begun) {
             begun(begun);
         } else if (fact instanceof Fact.StepStopped stopped) {
             said(stopped.why(), "why the step was stopped");
@@ -178,11 +181,13 @@ public final class Refusals {
     }
 
     private void unknown(Fact fact) {
-        String kind = fact instanceof Fact.OfStep
-                ? "step"
-                : fact instanceof Fact.OfCheck
-                        ? "check"
-                        : fact instanceof Fact.OfPosition ? "position" : "position, step or check";
+        String kind = fact instanceof Measuring.ReadingTaken
+                ? "dimension"
+                : fact instanceof Fact.OfStep
+                        ? "step"
+                        : fact instanceof Fact.OfCheck
+                                ? "check"
+                                : fact instanceof Fact.OfPosition ? "position" : "position, step or check";
         sentences.add("The engine book has no " + kind + " '" + fact.about() + "'. Choose one from the list.");
     }
 

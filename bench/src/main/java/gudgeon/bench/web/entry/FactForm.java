@@ -48,7 +48,7 @@ final class FactForm {
                 List.of(new Fact.ChanceTaken(
                         form.choice("origin", "Origin", Origin.PATTERN),
                         form.number("percent", "Chance").orElse(-1) / 100));
-            default -> ofPart(type);
+            default -> new MeasuringForm(build, form).facts(type).orElseGet(() -> ofPart(type));
         };
     }
 
