@@ -85,10 +85,8 @@ public final class Refusals {
         } else if (fact instanceof Fact.Fitted fitted) {
             count(fitted.count());
             partOf(fitted.position(), fitted.part());
-        } else if (fact instanceof Sourcing.Ordered ordered) {
-            count(ordered.count());
-        } else if (fact instanceof Sourcing.Arrived came) {
-            count(came.count());
+        } else if (fact instanceof Sourcing sourcing) {
+            new SourcingRefusals(build, this).look(sourcing);
         } else {
             ofBuild(fact);
         }
@@ -174,7 +172,7 @@ public final class Refusals {
         correction.instead().ifPresent(this::look);
     }
 
-    private void partOf(String position, String part) {
+    void partOf(String position, String part) {
         if (build.part(position, part).isEmpty()) {
             sentences.add("No part '" + part + "' is entered for '" + structure.name(position) + "'. Enter it first.");
         }
@@ -191,17 +189,21 @@ public final class Refusals {
         sentences.add("The engine book has no " + kind + " '" + fact.about() + "'. Choose one from the list.");
     }
 
-    private void count(int count) {
+    void count(int count) {
         if (count < 1 || count > MOST_COUNT) {
             sentences.add("A count is 1 to " + MOST_COUNT + ", not " + count + ".");
         }
     }
 
-    private void said(String text, String what) {
+    void said(String text, String what) {
         if (text.isBlank()) {
             sentences.add("Write " + what + ".");
         } else if (text.length() > LONGEST) {
             sentences.add("That is longer than " + LONGEST + " letters. Shorten it.");
         }
+    }
+
+    void refuse(String sentence) {
+        sentences.add(sentence);
     }
 }

@@ -8,7 +8,6 @@ import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
-import gudgeon.rebuild.journal.Sourcing;
 import gudgeon.rebuild.journal.Way;
 import gudgeon.rebuild.plan.Undo;
 import java.util.ArrayList;
@@ -74,14 +73,7 @@ final class FactForm {
                         form.choice("disposition", "What becomes of it", Disposition.USE_AGAIN),
                         form.text("why")));
             case "fitted" -> List.of(fitted(position, part));
-            case "ordered" ->
-                List.of(new Sourcing.Ordered(
-                        form.text("order"), position, count(), form.text("from"), form.text("price")));
-            case "arrived" -> List.of(new Sourcing.Arrived(form.text("order"), position, count(), form.text("remark")));
-            default -> {
-                form.refuse("This form says nothing Gudgeon knows ('" + type + "'). Open its page again.");
-                yield List.of();
-            }
+            default -> new SourcingForm(build, form).facts();
         };
     }
 
@@ -120,7 +112,8 @@ final class FactForm {
         List<Fact> facts = new ArrayList<>();
         Origin origin = form.choice("origin", "Origin", Origin.ORIGINAL);
         String name = part.isEmpty() ? freeName(position) : part;
-        facts.add(new Fact.PartEntered(name, position, origin, count(), form.text("remark")));
+        facts.add(new Fact.PartEntered(
+                name, position, origin, count(), form.text("family"), form.text("price"), form.text("remark")));
         if (!form.starting("size.").isEmpty()) {
             facts.add(new Fact.Measured(position, name, form.starting("size.")));
         }
