@@ -1,16 +1,16 @@
 package gudgeon.rebuild.build;
 
-import static gudgeon.rebuild.build.Told.begun;
-import static gudgeon.rebuild.build.Told.build;
-import static gudgeon.rebuild.build.Told.done;
-import static gudgeon.rebuild.build.Told.entered;
-import static gudgeon.rebuild.build.Told.failed;
-import static gudgeon.rebuild.build.Told.fitted;
-import static gudgeon.rebuild.build.Told.inPieces;
-import static gudgeon.rebuild.build.Told.off;
-import static gudgeon.rebuild.build.Told.passed;
-import static gudgeon.rebuild.build.Told.together;
-import static gudgeon.rebuild.build.Told.undone;
+import static gudgeon.rebuild.build.SmallBuild.begun;
+import static gudgeon.rebuild.build.SmallBuild.build;
+import static gudgeon.rebuild.build.SmallBuild.done;
+import static gudgeon.rebuild.build.SmallBuild.entered;
+import static gudgeon.rebuild.build.SmallBuild.failed;
+import static gudgeon.rebuild.build.SmallBuild.fitted;
+import static gudgeon.rebuild.build.SmallBuild.inPieces;
+import static gudgeon.rebuild.build.SmallBuild.off;
+import static gudgeon.rebuild.build.SmallBuild.passed;
+import static gudgeon.rebuild.build.SmallBuild.together;
+import static gudgeon.rebuild.build.SmallBuild.undone;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.book.Check;
@@ -51,13 +51,13 @@ class BuildTest {
         assertThat(begun.step("lay-case").status()).isEqualTo(StepState.Status.BEGUN);
         assertThat(begun.step("lay-case").begun()).isEqualTo(2);
         assertThat(begun.step("lay-case").stands()).isFalse();
-        Build done = Told.after(begun, done("lay-case"));
+        Build done = SmallBuild.after(begun, done("lay-case"));
         StepState state = done.step("lay-case");
         assertThat(state.status()).isEqualTo(StepState.Status.DONE);
         assertThat(state.begun()).isEqualTo(2);
         assertThat(state.done()).isEqualTo(3);
         assertThat(state.doneAt()).contains(done.entry(3).at());
-        Build stopped = Told.after(begun, new Fact.StepStopped("lay-case", "no light"));
+        Build stopped = SmallBuild.after(begun, new Fact.StepStopped("lay-case", "no light"));
         assertThat(stopped.step("lay-case").status()).isEqualTo(StepState.Status.STOPPED);
         assertThat(stopped.step("lay-case").why()).isEqualTo("no light");
         assertThat(stopped.step("lay-case").underHand()).isFalse();
@@ -110,7 +110,7 @@ class BuildTest {
         Build out = build(together(), off("base-gasket"), off("barrel"));
         assertThat(out.place("base-gasket").destroyed()).isTrue();
         assertThat(out.place("barrel").destroyed()).isFalse();
-        Build in = Told.after(out, entered("paper", "base-gasket", 1), fitted("base-gasket", "paper", 1));
+        Build in = SmallBuild.after(out, entered("paper", "base-gasket", 1), fitted("base-gasket", "paper", 1));
         assertThat(in.place("base-gasket").destroyed()).isFalse();
         assertThat(in.place("base-gasket").part()).isEqualTo("paper");
     }
@@ -119,10 +119,10 @@ class BuildTest {
     void aSingleUsePartFittedAndTakenOutIsSpentAndTheRestOfItIsNot() {
         Build build = build(inPieces(), entered("clips", "clips", 4), fitted("clips", "clips", 2), done("fit-piston"));
         assertThat(build.place("clips").status()).isEqualTo(Place.Status.IN);
-        Build once = Told.after(build, undone("fit-piston"));
+        Build once = SmallBuild.after(build, undone("fit-piston"));
         assertThat(once.part("clips", "clips").orElseThrow().count()).isEqualTo(2);
         assertThat(once.partFor("clips")).map(Part::spent).contains(false);
-        Build twice = Told.after(once, fitted("clips", "clips", 2), off("clips"));
+        Build twice = SmallBuild.after(once, fitted("clips", "clips", 2), off("clips"));
         assertThat(twice.part("clips", "clips")).map(Part::spent).contains(true);
         assertThat(twice.partFor("clips")).map(Part::name).contains("");
     }
@@ -134,10 +134,10 @@ class BuildTest {
         assertThat(two.unfilled(two.structure().step("close-case").orElseThrow()))
                 .extracting(position -> position.id())
                 .containsExactly("case-gasket", "studs");
-        Build four = Told.after(two, fitted("studs", "", 1), fitted("studs", "", 1));
+        Build four = SmallBuild.after(two, fitted("studs", "", 1), fitted("studs", "", 1));
         assertThat(four.place("studs").status()).isEqualTo(Place.Status.IN);
         assertThat(four.place("studs").count()).isEqualTo(4);
-        Build told = Told.after(four, fitted("studs", "", 1));
+        Build told = SmallBuild.after(four, fitted("studs", "", 1));
         assertThat(told.place("studs").status()).isEqualTo(Place.Status.IN);
     }
 
@@ -158,12 +158,12 @@ class BuildTest {
     void thePartThatCountsIsTheOneFittedElseTheLastEnteredElseTheOneThatCameOff() {
         Build off = build(together(), off("barrel"), off("piston"));
         assertThat(off.partFor("piston")).map(Part::name).contains("");
-        Build two = Told.after(off, entered("first", "piston", 1), entered("second", "piston", 1));
+        Build two = SmallBuild.after(off, entered("first", "piston", 1), entered("second", "piston", 1));
         assertThat(two.partFor("piston")).map(Part::name).contains("second");
-        Build in = Told.after(two, new Fact.Fitted("piston", "first", 1, Way.TURNED, ""));
+        Build in = SmallBuild.after(two, new Fact.Fitted("piston", "first", 1, Way.TURNED, ""));
         assertThat(in.partFor("piston")).map(Part::name).contains("first");
         assertThat(in.place("piston").way()).isEqualTo(Way.TURNED);
-        assertThat(Told.after(in, off("piston")).partFor("piston"))
+        assertThat(SmallBuild.after(in, off("piston")).partFor("piston"))
                 .map(Part::name)
                 .contains("second");
     }
@@ -192,10 +192,10 @@ class BuildTest {
         Build ordered = build(together(), off("cover"), new Sourcing.Ordered("one", "clips", 6, "the shop", "1.20"));
         assertThat(ordered.place("clips").supply().ordered()).isEqualTo(6);
         assertThat(ordered.place("clips").supply().listed()).isEqualTo(3);
-        Build came = Told.after(ordered, new Sourcing.Arrived("one", "clips", 4, ""));
+        Build came = SmallBuild.after(ordered, new Sourcing.Arrived("one", "clips", 4, ""));
         assertThat(came.place("clips").supply().ordered()).isEqualTo(2);
         assertThat(came.place("clips").supply().arrived()).isEqualTo(4);
-        Build in = Told.after(came, off("clips"), fitted("clips", "", 2));
+        Build in = SmallBuild.after(came, off("clips"), fitted("clips", "", 2));
         assertThat(in.place("clips").supply().arrived()).isEqualTo(2);
     }
 
@@ -233,7 +233,7 @@ class BuildTest {
     @Test
     void aWaiverIsForOneDoingOfTheStep() {
         Build waived = build(inPieces(), new Fact.CheckWaived("gears-by-hand", "a week's work"), begun("close-case"));
-        Build again = Told.after(waived, new Fact.Undone("close-case", "a fork was bent", List.of()));
+        Build again = SmallBuild.after(waived, new Fact.Undone("close-case", "a fork was bent", List.of()));
         assertThat(again.check("gears-by-hand").status()).isEqualTo(CheckState.Status.OPEN);
         assertThat(again.unproven("close-case")).extracting(Check::id).contains("gears-by-hand");
     }
@@ -255,18 +255,20 @@ class BuildTest {
     void aPassIsVoidOnceWhatItReliedOnWasDisturbed() {
         Build passed = build(together(), passed("gears-by-hand"), passed("clips-seen"), passed("turns"));
         // a suspect comes off
-        assertThat(voided(Told.after(passed, off("clips")), "clips-seen")).isEqualTo(5);
+        assertThat(voided(SmallBuild.after(passed, off("clips")), "clips-seen")).isEqualTo(5);
         // what it was done with comes off
-        assertThat(voided(Told.after(passed, off("barrel")), "turns")).isEqualTo(5);
+        assertThat(voided(SmallBuild.after(passed, off("barrel")), "turns")).isEqualTo(5);
         // a step is done, or undone, that disturbs it
-        assertThat(voided(Told.after(passed, done("tighten-clutch")), "gears-by-hand"))
+        assertThat(voided(SmallBuild.after(passed, done("tighten-clutch")), "gears-by-hand"))
                 .isEqualTo(5);
-        assertThat(voided(Told.after(passed, undone("tighten-clutch")), "gears-by-hand"))
+        assertThat(voided(SmallBuild.after(passed, undone("tighten-clutch")), "gears-by-hand"))
                 .isEqualTo(5);
-        assertThat(voided(Told.after(passed, off("cover")), "gears-by-hand")).isEqualTo(5);
+        assertThat(voided(SmallBuild.after(passed, off("cover")), "gears-by-hand"))
+                .isEqualTo(5);
         // what is taken off with another is disturbed like it
-        assertThat(voided(Told.after(passed, undone("fit-piston")), "turns")).isEqualTo(5);
-        assertThat(Told.after(passed, off("cover")).check("turns").lets()).isTrue();
+        assertThat(voided(SmallBuild.after(passed, undone("fit-piston")), "turns"))
+                .isEqualTo(5);
+        assertThat(SmallBuild.after(passed, off("cover")).check("turns").lets()).isTrue();
     }
 
     private static long voided(Build build, String check) {
@@ -277,9 +279,9 @@ class BuildTest {
     @Test
     void blastingMakesProvedOilwaysVoidAndWashingDoesNot() {
         Build passed = build(inPieces(), passed("oilways-proved"));
-        Build washed = Told.after(passed, new Fact.Cleaned("case", Cleaning.WASHED, ""));
+        Build washed = SmallBuild.after(passed, new Fact.Cleaned("case", Cleaning.WASHED, ""));
         assertThat(washed.check("oilways-proved").lets()).isTrue();
-        Build blasted = Told.after(washed, new Fact.Cleaned("case", Cleaning.VAPOUR_BLASTED, ""));
+        Build blasted = SmallBuild.after(washed, new Fact.Cleaned("case", Cleaning.VAPOUR_BLASTED, ""));
         assertThat(voided(blasted, "oilways-proved")).isEqualTo(4);
         assertThat(blasted.place("case").blasted()).isEqualTo(4);
     }
@@ -292,19 +294,20 @@ class BuildTest {
                 new Fact.FaultFound("turns", "tight once a turn"),
                 new Fact.FaultFound("fit-barrel", "no gasket"));
         assertThat(found.openFaults()).containsExactly(2L, 3L, 4L);
-        assertThat(Told.after(found, undone("fit-barrel")).openFaults()).containsExactly(2L, 3L);
-        assertThat(Told.after(found, undone("fit-piston")).openFaults()).containsExactly(3L);
-        assertThat(Told.after(found, passed("turns")).openFaults()).containsExactly(2L, 4L);
+        assertThat(SmallBuild.after(found, undone("fit-barrel")).openFaults()).containsExactly(2L, 3L);
+        assertThat(SmallBuild.after(found, undone("fit-piston")).openFaults()).containsExactly(3L);
+        assertThat(SmallBuild.after(found, passed("turns")).openFaults()).containsExactly(2L, 4L);
     }
 
     @Test
     void aFaultFoundOnTheBenchStandsUntilThePlaceIsFilled() {
         Build found = build(together(), off("barrel"), new Fact.FaultFound("barrel", "scored"));
         assertThat(found.openFaults()).containsExactly(3L);
-        Build rebored = Told.after(found, new Fact.Disposed("barrel", "", Disposition.REPAIR, "to be rebored"));
+        Build rebored = SmallBuild.after(found, new Fact.Disposed("barrel", "", Disposition.REPAIR, "to be rebored"));
         assertThat(rebored.openFaults()).containsExactly(3L);
         assertThat(rebored.place("barrel").disposition()).contains(Disposition.REPAIR);
-        assertThat(Told.after(rebored, fitted("barrel", "", 1)).openFaults()).isEmpty();
+        assertThat(SmallBuild.after(rebored, fitted("barrel", "", 1)).openFaults())
+                .isEmpty();
     }
 
     @Test
@@ -319,7 +322,7 @@ class BuildTest {
                 new Fact.Photographed("barrel", "hash", "as found"),
                 new Fact.BookChanged("hash", "limits added"));
         assertThat(build.tight()).contains(2L);
-        assertThat(Told.after(build, off("barrel")).tight()).isEmpty();
+        assertThat(SmallBuild.after(build, off("barrel")).tight()).isEmpty();
         assertThat(build.chances()).isEqualTo(Map.of(Origin.PATTERN, 0.2));
         assertThat(build.minutesSpent()).isEqualTo(45);
         assertThat(build.about("barrel")).containsExactly(4L, 6L, 7L);
@@ -334,7 +337,7 @@ class BuildTest {
                 passed("no-check"),
                 off("no-position"),
                 new Fact.FaultFound("nowhere", "noise"),
-                Told.wrong(99));
+                SmallBuild.wrong(99));
         assertThat(build.unknown()).containsExactly(2L, 3L, 4L, 5L, 6L);
         assertThat(Snapshot.of(build)).isEqualTo(Snapshot.of(build(inPieces())));
         assertThat(build.size()).isEqualTo(6);
@@ -353,9 +356,9 @@ class BuildTest {
     @Test
     void aPartToBeReplacedIsNotUsedUnlessThatIsTakenBack() {
         Build two = build(inPieces(), entered("first", "piston", 1), entered("second", "piston", 1));
-        Build bad = Told.after(two, new Fact.Disposed("piston", "second", Disposition.REPLACE, "cracked"));
+        Build bad = SmallBuild.after(two, new Fact.Disposed("piston", "second", Disposition.REPLACE, "cracked"));
         assertThat(bad.partFor("piston")).map(Part::name).contains("first");
-        Build good = Told.after(bad, new Fact.Disposed("piston", "second", Disposition.USE_AGAIN, "only a mark"));
+        Build good = SmallBuild.after(bad, new Fact.Disposed("piston", "second", Disposition.USE_AGAIN, "only a mark"));
         assertThat(good.partFor("piston")).map(Part::name).contains("second");
     }
 
@@ -367,7 +370,7 @@ class BuildTest {
                 new Fact.Compared("piston", "pattern", List.of("height", "pin bore"), false, ""),
                 new Fact.Compared("piston", "pattern", List.of("height"), true, ""));
         assertThat(build.part("piston", "pattern")).map(Part::differing).contains(List.of("pin bore"));
-        Build reamed = Told.after(build, new Fact.Compared("piston", "pattern", List.of("pin bore"), true, ""));
+        Build reamed = SmallBuild.after(build, new Fact.Compared("piston", "pattern", List.of("pin bore"), true, ""));
         assertThat(reamed.part("piston", "pattern")).map(Part::agrees).contains(true);
     }
 
@@ -375,6 +378,7 @@ class BuildTest {
     void failedChecksStayFailedUntilTheyPass() {
         Build build = build(together(), failed("turns"), off("barrel"));
         assertThat(build.check("turns").status()).isEqualTo(CheckState.Status.FAILED);
-        assertThat(Told.after(build, passed("turns")).check("turns").lets()).isTrue();
+        assertThat(SmallBuild.after(build, passed("turns")).check("turns").lets())
+                .isTrue();
     }
 }

@@ -1,14 +1,14 @@
 package gudgeon.rebuild.build;
 
-import static gudgeon.rebuild.build.Told.build;
-import static gudgeon.rebuild.build.Told.done;
-import static gudgeon.rebuild.build.Told.entry;
-import static gudgeon.rebuild.build.Told.failed;
-import static gudgeon.rebuild.build.Told.fitted;
-import static gudgeon.rebuild.build.Told.passed;
-import static gudgeon.rebuild.build.Told.together;
-import static gudgeon.rebuild.build.Told.undone;
-import static gudgeon.rebuild.build.Told.wrong;
+import static gudgeon.rebuild.build.SmallBuild.build;
+import static gudgeon.rebuild.build.SmallBuild.done;
+import static gudgeon.rebuild.build.SmallBuild.entry;
+import static gudgeon.rebuild.build.SmallBuild.failed;
+import static gudgeon.rebuild.build.SmallBuild.fitted;
+import static gudgeon.rebuild.build.SmallBuild.passed;
+import static gudgeon.rebuild.build.SmallBuild.together;
+import static gudgeon.rebuild.build.SmallBuild.undone;
+import static gudgeon.rebuild.build.SmallBuild.wrong;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Disposition;
@@ -30,7 +30,7 @@ class ClashTest {
     void twoAnswersToOneQuestionClash() {
         assertThat(clashes(passed("turns"), failed("turns"))).containsExactly(new Clash(2, 3));
         assertThat(clashes(undone("fit-barrel"), done("fit-barrel"))).containsExactly(new Clash(2, 3));
-        assertThat(clashes(done("fit-barrel"), Told.begun("fit-barrel"))).containsExactly(new Clash(2, 3));
+        assertThat(clashes(done("fit-barrel"), SmallBuild.begun("fit-barrel"))).containsExactly(new Clash(2, 3));
         assertThat(clashes(fitted("piston", "one", 1), fitted("piston", "two", 1)))
                 .containsExactly(new Clash(2, 3));
         assertThat(clashes(
@@ -65,8 +65,8 @@ class ClashTest {
         Build two =
                 BOTH_SAW.after(List.of(entry(2, "tablet", 1, passed("turns")), entry(3, "phone", 1, failed("turns"))));
         assertThat(two.clashes()).hasSize(1);
-        assertThat(Told.after(two, wrong(2)).clashes()).isEmpty();
-        assertThat(Told.after(two, wrong(3)).clashes()).isEmpty();
+        assertThat(SmallBuild.after(two, wrong(2)).clashes()).isEmpty();
+        assertThat(SmallBuild.after(two, wrong(3)).clashes()).isEmpty();
     }
 
     @Test
@@ -76,7 +76,7 @@ class ClashTest {
         for (int i = 0; i < facts.size(); i++) {
             tablet = tablet.after(entry(2 + i, "tablet", 1 + i, facts.get(i)));
         }
-        Build phone = Build.of(Told.TOP_END).after(tablet.entries());
+        Build phone = Build.of(SmallBuild.TOP_END).after(tablet.entries());
         assertThat(Snapshot.of(phone)).isEqualTo(Snapshot.of(tablet));
         assertThat(phone.entries()).isEqualTo(tablet.entries());
     }

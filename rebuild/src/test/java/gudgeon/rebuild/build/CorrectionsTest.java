@@ -1,15 +1,15 @@
 package gudgeon.rebuild.build;
 
-import static gudgeon.rebuild.build.Told.after;
-import static gudgeon.rebuild.build.Told.build;
-import static gudgeon.rebuild.build.Told.done;
-import static gudgeon.rebuild.build.Told.entered;
-import static gudgeon.rebuild.build.Told.fitted;
-import static gudgeon.rebuild.build.Told.instead;
-import static gudgeon.rebuild.build.Told.off;
-import static gudgeon.rebuild.build.Told.passed;
-import static gudgeon.rebuild.build.Told.together;
-import static gudgeon.rebuild.build.Told.wrong;
+import static gudgeon.rebuild.build.SmallBuild.after;
+import static gudgeon.rebuild.build.SmallBuild.build;
+import static gudgeon.rebuild.build.SmallBuild.done;
+import static gudgeon.rebuild.build.SmallBuild.entered;
+import static gudgeon.rebuild.build.SmallBuild.fitted;
+import static gudgeon.rebuild.build.SmallBuild.instead;
+import static gudgeon.rebuild.build.SmallBuild.off;
+import static gudgeon.rebuild.build.SmallBuild.passed;
+import static gudgeon.rebuild.build.SmallBuild.together;
+import static gudgeon.rebuild.build.SmallBuild.wrong;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Fact;

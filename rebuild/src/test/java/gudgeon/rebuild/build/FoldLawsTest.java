@@ -26,7 +26,7 @@ import net.jqwik.api.Tuple;
 
 /** Laws that the fold keeps whatever the journal says. */
 class FoldLawsTest {
-    private static final Build NOTHING = Build.of(Told.TOP_END);
+    private static final Build NOTHING = Build.of(SmallBuild.TOP_END);
 
     @Property(tries = 400)
     void allAtOnceComesToTheSameAsOneByOne(@ForAll("journals") List<Entry> journal) {
@@ -70,18 +70,18 @@ class FoldLawsTest {
         }
         int at = Math.floorMod(which, plain.size());
         List<Fact> struck = new ArrayList<>(plain);
-        struck.add(Told.wrong(at + 1L));
+        struck.add(SmallBuild.wrong(at + 1L));
         List<Fact> noted = new ArrayList<>(plain);
         noted.set(at, new Fact.Noted("", "nothing"));
-        assertThat(Snapshot.of(Told.build(struck.toArray(Fact[]::new))))
-                .isEqualTo(Snapshot.of(Told.build(noted.toArray(Fact[]::new))));
+        assertThat(Snapshot.of(SmallBuild.build(struck.toArray(Fact[]::new))))
+                .isEqualTo(Snapshot.of(SmallBuild.build(noted.toArray(Fact[]::new))));
     }
 
     @Property(tries = 300)
     void nothingStandsOverWhatCameOffSince(@ForAll("facts") List<Fact> facts, @ForAll Found found) {
         List<Fact> journal = new ArrayList<>(List.of(new Fact.Started("98-1", "", found)));
         facts.stream().filter(fact -> !(fact instanceof Fact.Started)).forEach(journal::add);
-        Build build = Told.build(journal.toArray(Fact[]::new));
+        Build build = SmallBuild.build(journal.toArray(Fact[]::new));
         for (Position position : build.structure().positions()) {
             Place place = build.place(position.id());
             if (place.status() == Place.Status.OUT && place.removed() > 0) {
@@ -110,7 +110,8 @@ class FoldLawsTest {
                 .as((devices, behind) -> {
                     List<Entry> entries = new ArrayList<>();
                     for (int i = 0; i < facts.size(); i++) {
-                        entries.add(Told.entry(i + 1, devices.get(i), Math.max(0, i - behind.get(i)), facts.get(i)));
+                        entries.add(
+                                SmallBuild.entry(i + 1, devices.get(i), Math.max(0, i - behind.get(i)), facts.get(i)));
                     }
                     return entries;
                 }));
@@ -135,12 +136,12 @@ class FoldLawsTest {
                 "lay-case", "fit-gears", "close-case", "fit-piston", "fit-barrel", "tighten-clutch", "none");
         Arbitrary<String> checks = Arbitraries.of("gears-by-hand", "oilways-proved", "clips-seen", "turns", "none");
         return Arbitraries.oneOf(
-                steps.map(Told::begun),
-                steps.map(Told::done),
+                steps.map(SmallBuild::begun),
+                steps.map(SmallBuild::done),
                 steps.map(step -> new Fact.StepStopped(step, "tea")),
                 steps.map(step -> new Fact.Undone(step, "", List.of("clips", "none"))),
-                checks.map(Told::passed),
-                checks.map(Told::failed),
+                checks.map(SmallBuild::passed),
+                checks.map(SmallBuild::failed),
                 checks.map(check -> new Fact.CheckWaived(check, "in a hurry")));
     }
 
@@ -150,10 +151,10 @@ class FoldLawsTest {
         Arbitrary<String> parts = Arbitraries.of("", "one", "two");
         Arbitrary<Integer> counts = Arbitraries.integers().between(1, 4);
         return Arbitraries.oneOf(
-                positions.map(Told::off),
+                positions.map(SmallBuild::off),
                 Combinators.combine(parts.filter(part -> !part.isEmpty()), positions, counts)
-                        .as(Told::entered),
-                Combinators.combine(positions, parts, counts).as(Told::fitted),
+                        .as(SmallBuild::entered),
+                Combinators.combine(positions, parts, counts).as(SmallBuild::fitted),
                 Combinators.combine(positions, parts, Arbitraries.of(Way.class))
                         .as((position, part, way) -> new Fact.Fitted(position, part, 1, way, "")),
                 Combinators.combine(positions, parts)

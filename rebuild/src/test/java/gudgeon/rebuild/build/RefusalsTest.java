@@ -1,17 +1,17 @@
 package gudgeon.rebuild.build;
 
-import static gudgeon.rebuild.build.Told.begun;
-import static gudgeon.rebuild.build.Told.build;
-import static gudgeon.rebuild.build.Told.done;
-import static gudgeon.rebuild.build.Told.entered;
-import static gudgeon.rebuild.build.Told.fitted;
-import static gudgeon.rebuild.build.Told.inPieces;
-import static gudgeon.rebuild.build.Told.instead;
-import static gudgeon.rebuild.build.Told.off;
-import static gudgeon.rebuild.build.Told.passed;
-import static gudgeon.rebuild.build.Told.together;
-import static gudgeon.rebuild.build.Told.undone;
-import static gudgeon.rebuild.build.Told.wrong;
+import static gudgeon.rebuild.build.SmallBuild.begun;
+import static gudgeon.rebuild.build.SmallBuild.build;
+import static gudgeon.rebuild.build.SmallBuild.done;
+import static gudgeon.rebuild.build.SmallBuild.entered;
+import static gudgeon.rebuild.build.SmallBuild.fitted;
+import static gudgeon.rebuild.build.SmallBuild.inPieces;
+import static gudgeon.rebuild.build.SmallBuild.instead;
+import static gudgeon.rebuild.build.SmallBuild.off;
+import static gudgeon.rebuild.build.SmallBuild.passed;
+import static gudgeon.rebuild.build.SmallBuild.together;
+import static gudgeon.rebuild.build.SmallBuild.undone;
+import static gudgeon.rebuild.build.SmallBuild.wrong;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Cleaning;
@@ -58,10 +58,10 @@ class RefusalsTest {
         assertThat(Refusals.of(IN_PIECES, begun("close-case")))
                 .containsExactly("Hold point before 'Close the crankcase': Every gear by hand. Do it first, or say why"
                         + " you go on without it.");
-        assertThat(Refusals.of(Told.after(IN_PIECES, passed("gears-by-hand")), begun("close-case")))
+        assertThat(Refusals.of(SmallBuild.after(IN_PIECES, passed("gears-by-hand")), begun("close-case")))
                 .isEmpty();
         Fact waived = new Fact.CheckWaived("gears-by-hand", "the box was never apart");
-        assertThat(Refusals.of(Told.after(IN_PIECES, waived), begun("close-case")))
+        assertThat(Refusals.of(SmallBuild.after(IN_PIECES, waived), begun("close-case")))
                 .isEmpty();
     }
 
@@ -73,11 +73,11 @@ class RefusalsTest {
                 .containsExactly("'Fit the barrel' still stands over 'Fit the piston'. Undo it first.");
         assertThat(of(undone("fit-barrel"))).isEmpty();
         // begun, stopped, or half of it off: there is something to take off still
-        assertThat(Refusals.of(Told.after(IN_PIECES, begun("fit-barrel")), undone("fit-barrel")))
+        assertThat(Refusals.of(SmallBuild.after(IN_PIECES, begun("fit-barrel")), undone("fit-barrel")))
                 .isEmpty();
-        Build stopped = Told.after(IN_PIECES, begun("fit-barrel"), new Fact.StepStopped("fit-barrel", "tea"));
+        Build stopped = SmallBuild.after(IN_PIECES, begun("fit-barrel"), new Fact.StepStopped("fit-barrel", "tea"));
         assertThat(Refusals.of(stopped, undone("fit-barrel"))).isEmpty();
-        assertThat(Refusals.of(Told.after(TOGETHER, off("barrel")), undone("fit-barrel")))
+        assertThat(Refusals.of(SmallBuild.after(TOGETHER, off("barrel")), undone("fit-barrel")))
                 .isEmpty();
     }
 
@@ -90,13 +90,13 @@ class RefusalsTest {
                 .containsExactly(sentence);
         assertThat(of(fitted("piston", "pattern", 1))).containsExactly(sentence);
         assertThat(of(new Fact.Measured("piston", "", sizes))).isEmpty();
-        Build entered = Told.after(TOGETHER, entered("pattern", "piston", 1));
+        Build entered = SmallBuild.after(TOGETHER, entered("pattern", "piston", 1));
         assertThat(Refusals.of(entered, fitted("piston", "pattern", 1))).isEmpty();
     }
 
     @Test
     void twoPartsOfAPositionCanNotHaveOneName() {
-        Build entered = Told.after(TOGETHER, entered("pattern", "piston", 1));
+        Build entered = SmallBuild.after(TOGETHER, entered("pattern", "piston", 1));
         assertThat(Refusals.of(entered, entered("pattern", "piston", 2)))
                 .containsExactly("A part 'pattern' is entered already for 'piston'. Give this one another name.");
         // put right, it is the same part

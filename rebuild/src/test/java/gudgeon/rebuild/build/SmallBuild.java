@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A top end of a few parts, and facts told of it one after another on one device, for the tests of this room. */
-final class Told {
+final class SmallBuild {
     static final Instant MORNING = Instant.parse("2026-03-02T08:00:00Z");
     static final EngineBook TOP_END = book("""
             book: 1
@@ -44,7 +44,7 @@ final class Told {
               - {id: turns, name: Two turns by hand, how: tried, clears: [piston], with: [barrel], late: Nothing guides the piston before.}
             """);
 
-    private Told() {}
+    private SmallBuild() {}
 
     static EngineBook book(String text) {
         BookReading reading = new EngineBookReader().read(text);
