@@ -20,6 +20,8 @@ final class FiguresOf {
 
     /** What comes of trying: the figures, or why there are none. */
     record Answer(List<OptionFigure> figures, List<String> sentences) {
+        static final Answer NONE = new Answer(List.of(), List.of());
+
         Answer {
             figures = List.copyOf(figures);
             sentences = List.copyOf(sentences);

@@ -1,20 +1,23 @@
 package gudgeon.rebuild.decide;
 
 import gudgeon.mechanics.metrology.Conformity;
-import gudgeon.mechanics.metrology.Doubt;
+import gudgeon.mechanics.metrology.Expanded;
 import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.mechanics.metrology.ToleranceInterval;
+import gudgeon.mechanics.metrology.Zone;
 import gudgeon.rebuild.book.Derivation;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.book.TypedSize;
+import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.decide.Mate.Goes;
 import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Works out whether an option's parts go with those they touch: every clearance and difference that has an end in one of them. */
 final class Mates {
@@ -54,90 +57,83 @@ final class Mates {
 
     private Mate mate(Dimension dimension) {
         List<String> unknown = new ArrayList<>();
-        Optional<Quantity> difference = Optional.empty();
+        Optional<Extent> difference = Optional.empty();
         for (Dimension end : ends(dimension.derived().orElseThrow())) {
-            Optional<Quantity> size = size(end);
+            Optional<Extent> size = size(end);
             if (size.isEmpty()) {
-                unknown.add(end.name() + " (" + structure.name(end.of()) + ")");
+                unknown.add(end.name());
             } else {
-                Quantity known = size.get();
+                Extent known = size.get();
                 difference =
                         Optional.of(difference.map(first -> first.minus(known)).orElse(known));
             }
         }
-        if (!unknown.isEmpty() || difference.isEmpty()) {
-            return new Mate(
-                    dimension.id(),
-                    dimension.name(),
-                    "",
-                    Goes.NOT_KNOWN,
-                    Sentence.capital(dimension.name()) + " can't be told: measure or ask for " + Sentence.list(unknown)
-                            + " before money is spent.");
-        }
-        return judged(dimension, difference.get());
+        return unknown.isEmpty() && difference.isPresent()
+                ? judged(dimension, difference.get())
+                : new Mate(
+                        dimension.id(),
+                        dimension.name(),
+                        "",
+                        Goes.NOT_KNOWN,
+                        Sentence.capital(dimension.name()) + " can't be told: measure or ask for "
+                                + Sentence.list(unknown) + " before money is spent.");
     }
 
     /** A size as the option makes it; of a new part of which nothing is said, as the book has it new; else as it is now. */
-    private Optional<Quantity> size(Dimension end) {
+    private Optional<Extent> size(Dimension end) {
         Optional<String> written = applied.size(end);
         if (written.isPresent()) {
             return TypedSize.of(end.unit(), written.get(), 1) instanceof TypedSize.Read read
-                    ? Optional.of(Quantity.exact(read.value()))
+                    ? Optional.of(Extent.of(Quantity.exact(read.value())))
                     : Optional.empty();
         }
-        return applied.line(end.of()).filter(Applied::isNew).isPresent() ? asNew(end) : now.size(end);
+        return applied.line(end.of()).filter(Applied::isNew).isPresent() ? SizesNow.asNew(end) : now.size(end);
     }
 
-    static Optional<Quantity> asNew(Dimension dimension) {
-        return dimension.standard().flatMap(range -> {
-            if (range.atLeast().isEmpty() || range.atMost().isEmpty()) {
-                return Optional.empty();
-            }
-            double least = range.atLeast().getAsDouble();
-            double most = range.atMost().getAsDouble();
-            return Optional.of(Quantity.of((least + most) / 2, Doubt.stated(Math.abs(most - least) / 2)));
-        });
-    }
-
-    private Mate judged(Dimension dimension, Quantity value) {
-        double expanded = 2 * value.standardUncertainty();
-        Expect shown = dimension
-                .expect()
-                .or(dimension::standard)
-                .orElse(new Expect(
-                        java.util.OptionalDouble.empty(), java.util.OptionalDouble.empty(), dimension.unit()));
-        String words = shown.figure(value.value()) + (expanded > 0 ? " ± " + shown.figure(expanded) : "");
+    private Mate judged(Dimension dimension, Extent value) {
         Optional<Expect> limits = dimension.expect().or(dimension::standard);
-        if (limits.isEmpty()) {
-            return new Mate(
-                    dimension.id(),
-                    dimension.name(),
-                    words,
-                    Goes.NO_LIMITS,
-                    Sentence.capital(dimension.name()) + " would be " + words + "; the book has no limits for it.");
-        }
-        Expect asked = limits.get();
-        Goes goes = switch (Conformity.of(value, interval(asked)).zone()) {
-            case IN -> Goes.TOGETHER;
-            case OUT -> Goes.NOT_TOGETHER;
-            case UNPROVEN -> Goes.UNPROVEN;
+        String words = words(value, dimension.unit());
+        Goes goes = limits.map(known -> goes(value, interval(known))).orElse(Goes.NO_LIMITS);
+        String would = Sentence.capital(dimension.name()) + " would be " + words
+                + limits.map(known -> ", wanted is " + known.words()).orElse("");
+        String sentence = switch (goes) {
+            case NOT_TOGETHER -> would + ": " + change(dimension);
+            case UNPROVEN ->
+                would + ": these sizes do not prove it. Measure the parts themselves before money is spent.";
+            case NO_LIMITS -> would + "; the book has no limits for it.";
+            default -> would + ".";
         };
-        return new Mate(dimension.id(), dimension.name(), words, goes, sentence(dimension, words, asked, goes));
+        return new Mate(dimension.id(), dimension.name(), words, goes, sentence);
+    }
+
+    private static String words(Extent value, Unit unit) {
+        Expect writer = new Expect(OptionalDouble.empty(), OptionalDouble.empty(), unit);
+        double least = value.least().value();
+        double greatest = value.greatest().value();
+        double expanded = Expanded.of(
+                        value.least().standardUncertainty() > value.greatest().standardUncertainty()
+                                ? value.least()
+                                : value.greatest())
+                .halfWidth();
+        return writer.figure(least)
+                + (greatest > least ? " to " + writer.figure(greatest) : "")
+                + (expanded > 0 ? " ± " + writer.figure(expanded) : "");
+    }
+
+    /** Out if either end is proved out; in if both are proved in. */
+    private static Goes goes(Extent value, ToleranceInterval limits) {
+        Zone least = Conformity.of(value.least(), limits).zone();
+        Zone greatest = Conformity.of(value.greatest(), limits).zone();
+        if (least == Zone.OUT || greatest == Zone.OUT) {
+            return Goes.NOT_TOGETHER;
+        }
+        return least == Zone.IN && greatest == Zone.IN ? Goes.TOGETHER : Goes.UNPROVEN;
     }
 
     private static ToleranceInterval interval(Expect limits) {
         return new ToleranceInterval(
                 limits.atLeast().orElse(Double.NEGATIVE_INFINITY),
                 limits.atMost().orElse(Double.POSITIVE_INFINITY));
-    }
-
-    private String sentence(Dimension dimension, String words, Expect limits, Goes goes) {
-        String would = Sentence.capital(dimension.name()) + " would be " + words + ", wanted is " + limits.words();
-        return switch (goes) {
-            case NOT_TOGETHER -> would + ": " + change(dimension);
-            case UNPROVEN -> would + ": not proven by these sizes. Measure the parts themselves before money is spent.";
-            default -> would + ".";
-        };
     }
 
     /** What else must change so that the option's parts go in. */
