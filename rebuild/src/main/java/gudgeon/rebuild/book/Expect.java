@@ -28,7 +28,6 @@ public record Expect(OptionalDouble atLeast, OptionalDouble atMost, Unit unit) {
 
     /** A value in {@link #unit} as a person reads it. */
     public String figure(double value) {
-        String symbol = unit.symbol();
-        return Words.number(value) + (symbol.isEmpty() ? "" : symbol.equals("°") ? symbol : " " + symbol);
+        return unit.figure(value);
     }
 }

@@ -22,4 +22,9 @@ public enum Unit {
     public String symbol() {
         return symbol;
     }
+
+    /** A value in this unit as a person reads it, such as "39.012 mm". */
+    public String figure(double value) {
+        return Words.number(value) + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol);
+    }
 }

@@ -98,6 +98,11 @@ public record Verdict(
         return chances.map(one -> Math.min(one.inside(), one.outside())).orElse(0.0);
     }
 
+    /** What was found, whether it is proved, and the chance of being wrong; one or more sentences. */
+    public String sentence() {
+        return new VerdictWords(this).sentence();
+    }
+
     /** A span of the book as limits. */
     static ToleranceInterval interval(Expect span) {
         return new ToleranceInterval(

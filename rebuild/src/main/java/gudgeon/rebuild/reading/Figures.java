@@ -5,7 +5,6 @@ import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.mechanics.metrology.Scatter;
 import gudgeon.mechanics.metrology.Warmth;
 import gudgeon.rebuild.book.Dimension;
-import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.reading.Component.Role;
@@ -70,7 +69,7 @@ public record Figures(List<Figure> figures, List<String> unread) {
                 "",
                 1,
                 value,
-                new Expect(OptionalDouble.empty(), OptionalDouble.empty(), dimension.unit()).figure(value),
+                dimension.unit().figure(value),
                 Optional.of(with),
                 with.name(),
                 OptionalDouble.empty());
