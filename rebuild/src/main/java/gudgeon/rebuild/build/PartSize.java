@@ -1,5 +1,6 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Size;
@@ -37,6 +38,16 @@ public record PartSize(String key, String label, String booked, String measured)
             });
         });
         return sizes;
+    }
+
+    /** The size of a position's part that the book's figures have under a key. */
+    static Optional<Size> booked(EngineBook book, Position position, String key) {
+        if (position.pressed().isPresent()) {
+            return position.pressed().filter(size -> key.equals("pressed"));
+        }
+        return book.geometry()
+                .filter(figures -> !position.sizes().isEmpty())
+                .flatMap(figures -> Optional.ofNullable(figures.sizes().get(prefix(figures, position.sizes()) + key)));
     }
 
     private static String prefix(Geometry figures, String of) {

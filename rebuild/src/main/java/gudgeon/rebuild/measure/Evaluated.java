@@ -3,15 +3,10 @@ package gudgeon.rebuild.measure;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
-import gudgeon.rebuild.build.Told;
-import gudgeon.rebuild.journal.Measuring.ReadingTaken;
-import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.reading.Figure;
 import gudgeon.rebuild.reading.Figures;
 import gudgeon.rebuild.reading.OwnInstruments;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What the readings of a dimension on a part come to, or what follows from those of others.
@@ -51,14 +46,8 @@ public record Evaluated(Dimension dimension, String part, List<Figure> figures, 
     }
 
     private static Evaluated read(Build build, Dimension dimension, String part) {
-        long since = lastWork(build, dimension.of(), part);
-        Map<Long, ReadingTaken> taken = new LinkedHashMap<>();
-        for (Told<ReadingTaken> told : build.readings(dimension.id(), part)) {
-            if (told.number() > since) {
-                taken.put(told.number(), told.fact());
-            }
-        }
-        Figures found = Figures.of(dimension, taken, OwnInstruments.of(build.instruments()));
+        Figures found =
+                Figures.of(dimension, build.readingsThatCount(dimension, part), OwnInstruments.of(build.instruments()));
         int wanted = dimension.places().all().size() * dimension.pieces();
         return new Evaluated(
                 dimension,
@@ -66,15 +55,6 @@ public record Evaluated(Dimension dimension, String part, List<Figure> figures, 
                 found.figures(),
                 Math.max(0, wanted - found.figures().size()),
                 found.unread());
-    }
-
-    /** Number of the entry with which a part came back from a machinist last: what was read before is of what it was. */
-    private static long lastWork(Build build, String position, String part) {
-        return build.told(WorkBack.class, position).stream()
-                .filter(told -> told.fact().part().equals(part))
-                .mapToLong(Told::number)
-                .max()
-                .orElse(0);
     }
 
     /** Whether nothing was read that counts. */

@@ -23,6 +23,7 @@ import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -145,7 +146,8 @@ public final class Proofs {
                 now.part(),
                 figure.piece(),
                 figure.at(),
-                figure.value() + (unit == Unit.NONE ? "" : " " + unit.symbol()),
+                String.format(Locale.ROOT, "%.9f %s", figure.value(), unit.symbol())
+                        .strip(),
                 with.name(),
                 OptionalDouble.empty(),
                 "");

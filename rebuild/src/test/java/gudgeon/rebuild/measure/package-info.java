@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.measure;
+
+import org.jspecify.annotations.NullMarked;
