@@ -40,7 +40,7 @@ public final class EngineBookReader {
         if (faults.grave()) {
             return refused(faults);
         }
-        structure.tellDoubts();
+        structure.tellDoubts(book.get().geometry());
         book.get().geometry().ifPresent(geometry -> new Missing(geometry, faults).tell());
         return new BookReading.Read(book.get(), faults.inOrder());
     }

@@ -25,10 +25,12 @@ final class StructureFaults {
             spaces(position);
             sizes(position, figures);
         }
+        new DimensionFaults(structure, faults).tellFaults();
     }
 
     /** Tells what was most likely forgotten; of a book with faults it would tell what is only misspelt. */
-    void tellDoubts() {
+    void tellDoubts(Optional<Geometry> figures) {
+        new DimensionFaults(structure, faults).tellDoubts(figures);
         structure.positions().forEach(this::unfitted);
         structure.steps().forEach(this::alone);
         structure.precedence().buried().forEach(this::buried);
@@ -91,7 +93,7 @@ final class StructureFaults {
     /** Which figures are of the position's part must be said in the words by which they are looked up. */
     private void sizes(Position position, Optional<Geometry> figures) {
         String sizes = position.sizes();
-        List<String> known = new ArrayList<>(List.of("pistons", "gaskets", "base-gasket"));
+        List<String> known = new ArrayList<>(List.of("pistons", "gaskets", "base-gasket", "cylinder", "head"));
         figures.ifPresent(geometry -> geometry.valves().forEach(valve -> known.add("valves." + valve.id())));
         boolean ofValve = figures.isEmpty() && sizes.matches("valves\\..+");
         if (!sizes.isEmpty() && !known.contains(sizes) && !ofValve) {
@@ -102,7 +104,7 @@ final class StructureFaults {
                     Words.nearest(sizes, known)
                                     .map(near -> "Did you mean '" + near + "'? ")
                                     .orElse("")
-                            + "Write pistons, gaskets, base-gasket, or valves and a valve's id, such as"
+                            + "Write pistons, gaskets, base-gasket, cylinder, head, or valves and a valve's id, such as"
                             + " valves.exhaust.");
         }
     }

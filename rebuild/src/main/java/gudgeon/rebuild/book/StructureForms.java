@@ -67,7 +67,7 @@ final class StructureForms {
                     text(
                             "sizes",
                             false,
-                            "Which of the book's figures are of its part: pistons, gaskets, base-gasket, or valves and the valve's id."),
+                            "Which of the book's figures are of its part: pistons, gaskets, base-gasket, cylinder, head, or valves and the valve's id."),
                     Keys.optional(
                             "pressed",
                             Unit.MM,

@@ -253,7 +253,7 @@ class StructureReaderTest {
             critical: true            | critical: maybe           | Here stands 'maybe'. Write true, false: one of these.
             quantity: 2               | quantity: 0               | Here stands '0'. Write a whole number from 1 to 999.
             minutes: 20               | minutes: soon             | Here stands 'soon'. Write a whole number from 0 to 100000.
-            sizes: pistons            | sizes: pistns             | No figures of the book are called 'pistns'. Did you mean 'pistons'? Write pistons, gaskets, base-gasket, or valves and a valve's id, such as valves.exhaust.
+            sizes: pistons            | sizes: pistns             | No figures of the book are called 'pistns'. Did you mean 'pistons'? Write pistons, gaskets, base-gasket, cylinder, head, or valves and a valve's id, such as valves.exhaust.
             at-most: 0.20             | at-most: 0.20 deg         | 'at-least' and 'at-most' are in different units. Check both figures and their units.
             at-most: 0.20             | at-most: 1 thou           | 'at-least' is more than 'at-most'. Check both figures and their units.
             at-most: 50.10            | at-most: plenty           | such as '0.05'.
