@@ -38,6 +38,13 @@ public record Size(
         return quantity.value();
     }
 
+    /** The size as a person would type it: as it stands in the file, or the mean where several readings stand there. */
+    public String typed() {
+        return readings.isEmpty()
+                ? written
+                : Words.number(value()) + instrument.map(id -> " with " + id).orElse("");
+    }
+
     /** Whether anything was said of its doubt; a size without doubt is taken as exact. */
     public boolean hasDoubt() {
         return !quantity.doubts().isEmpty();

@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * @param key the key that the book's figures have for it, such as {@code pockets.exhaust.depth}
  * @param label what a fitter calls it
- * @param booked what stands in the book, with its unit
+ * @param booked what stands in the book, with its unit, as a person would type it
  * @param measured what was measured on the part that counts, as written; empty if nothing was
  */
 public record PartSize(String key, String label, String booked, String measured) {
@@ -60,7 +60,8 @@ public record PartSize(String key, String label, String booked, String measured)
 
     private static PartSize size(String key, Size size, Map<String, String> measured) {
         String unit = size.unit().symbol();
-        String written = size.written().matches(".*[a-zµ°³\"]$") ? size.written() : size.written() + " " + unit;
+        String typed = size.typed();
+        String written = typed.matches(".*[a-zµ°³\"]$") ? typed : typed + " " + unit;
         return new PartSize(key, size.label(), written.strip(), measured.getOrDefault(key, ""));
     }
 }
