@@ -7,6 +7,7 @@ import gudgeon.rebuild.build.Laid;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.journal.Fact.Measured;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -47,10 +48,19 @@ final class Laying {
     static long shownBy(Build build, String position) {
         String part = build.partFor(position).map(Part::name).orElse("");
         long measured = build.lastTold(
-                position, fact -> fact instanceof Measured of && of.part().equals(part));
+                position,
+                fact -> (fact instanceof Measured of && of.part().equals(part))
+                        || (fact instanceof ReadingTaken read && read.part().equals(part) && isInFigures(build, read)));
         return measured > 0
                 ? measured
                 : build.partFor(position).map(Part::entered).orElse(0L);
+    }
+
+    private static boolean isInFigures(Build build, ReadingTaken read) {
+        return build.structure()
+                .dimension(read.dimension())
+                .flatMap(build::figure)
+                .isPresent();
     }
 
     /** The entries that show the sizes of parts, those of the part to blame first. */

@@ -177,6 +177,13 @@ final class Overlay {
                 });
             }
         });
+        new ReadSizes(build, position, part).byKey().forEach((key, size) -> {
+            String path = path(prefix, key, booked);
+            if (booked.containsKey(path)) {
+                measured.put(path, size.renamed(path));
+                paths.add(path);
+            }
+        });
         if (!part.name().isEmpty() || !paths.isEmpty()) {
             Set<String> others = new HashSet<>(booked.keySet());
             others.removeIf(path -> !path.startsWith(prefix + ".") || paths.contains(path));
@@ -213,8 +220,10 @@ final class Overlay {
     }
 
     private void baseGasket(Position position, Part part) {
+        Optional<Size> byReading =
+                Optional.ofNullable(new ReadSizes(build, position, part).byKey().get(PRESSED));
         String text = part.sizes().get(PRESSED);
-        if (text == null) {
+        if (text == null && byReading.isEmpty()) {
             return;
         }
         if (position.pressed().isEmpty()) {
@@ -222,10 +231,12 @@ final class Overlay {
             return;
         }
         Size booked = position.pressed().get();
-        read(position, PRESSED, text, booked).ifPresent(found -> {
-            raised = Optional.of(found.quantity().minus(booked.quantity()));
-            laid.add(new Laid(position, part.name(), Set.of(booked.path()), Set.of()));
-        });
+        byReading
+                .or(() -> text == null ? Optional.empty() : read(position, PRESSED, text, booked))
+                .ifPresent(found -> {
+                    raised = Optional.of(found.quantity().minus(booked.quantity()));
+                    laid.add(new Laid(position, part.name(), Set.of(booked.path()), Set.of()));
+                });
     }
 
     /** A size of the book as another base gasket moves it. */

@@ -22,7 +22,9 @@ public record Component(String what, String instrument, Role role, Doubt doubt) 
         /** The scatter of the readings. */
         SCATTER,
         /** The warmth of part and instrument. */
-        WARMTH
+        WARMTH,
+        /** Places that differ and stand for one size. */
+        PLACES
     }
 
     /** Whether both are the error of one instrument. */

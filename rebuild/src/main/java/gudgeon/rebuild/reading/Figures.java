@@ -76,6 +76,29 @@ public record Figures(List<Figure> figures, List<String> unread) {
         return new Working(dimension, List.of(reading), instruments).figures().get(0);
     }
 
+    /**
+     * One figure for all places, as a trial fit needs it: their mean, with the doubt of the least sure of them and, as bounds, how
+     * far they lie apart. Empty where nothing was read.
+     */
+    public Optional<Figure> overAll() {
+        double least = figures.stream().mapToDouble(Figure::value).min().orElse(0);
+        double most = figures.stream().mapToDouble(Figure::value).max().orElse(0);
+        double mean = figures.stream().mapToDouble(Figure::value).average().orElse(0);
+        List<Reading> readings =
+                figures.stream().flatMap(figure -> figure.readings().stream()).toList();
+        return figures.stream()
+                .max(Comparator.comparing((Figure figure) -> !figure.doubtKnown())
+                        .thenComparingDouble(figure -> figure.quantity().standardUncertainty()))
+                .map(worst -> {
+                    List<Component> components = new ArrayList<>(worst.components());
+                    if (most > least && worst.doubtKnown()) {
+                        Doubt apart = Doubt.stated((most - least) / 2);
+                        components.add(new Component("one place and another", "", Role.PLACES, apart));
+                    }
+                    return new Figure("", 1, mean, components, readings, worst.doubtKnown());
+                });
+    }
+
     /** The readings of one dimension, with what is pooled over them. */
     private record Working(Dimension dimension, List<Reading> readings, OwnInstruments instruments) {
         private record Spot(String at, int piece) {}
