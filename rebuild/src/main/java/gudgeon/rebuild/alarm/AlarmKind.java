@@ -27,6 +27,10 @@ public enum AlarmKind {
     FAILED_CHECK("past a failed check"),
     OUT_OF_TURN("check out of turn"),
     NOT_LISTED("destroyed and not on the list"),
+    COIL_BIND("coils bind"),
+    RING_GAP("ring gap too small"),
+    OVERSIZE("oversize does not clean up"),
+    BORED_EARLY("bored without the piston"),
     TWO_ANSWERS("two answers");
 
     private final String words;

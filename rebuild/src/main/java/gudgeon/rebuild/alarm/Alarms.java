@@ -37,6 +37,10 @@ public final class Alarms {
                 new FailedCheckRule(),
                 new OutOfTurnRule(),
                 new NotListedRule(),
+                new CoilBindRule(),
+                new RingGapRule(),
+                new OversizeRule(),
+                new BoredEarlyRule(),
                 new TwoAnswersRule());
     }
 

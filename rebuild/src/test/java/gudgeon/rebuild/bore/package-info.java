@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.bore;
+
+import org.jspecify.annotations.NullMarked;
