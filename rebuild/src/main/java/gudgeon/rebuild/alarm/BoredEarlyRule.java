@@ -3,10 +3,10 @@ package gudgeon.rebuild.alarm;
 import gudgeon.rebuild.alarm.Alarm.Severity;
 import gudgeon.rebuild.bore.BoreDimensions;
 import gudgeon.rebuild.bore.FoundBore;
+import gudgeon.rebuild.bore.Gauged;
 import gudgeon.rebuild.bore.PistonClearance;
 import gudgeon.rebuild.bore.PistonsToHave;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Sourcing.WorkSent;
 import java.util.List;
@@ -29,7 +29,7 @@ final class BoredEarlyRule implements Rule {
 
     /** The last time the barrel that counts was sent off to be bored. */
     private static Optional<Told<WorkSent>> boring(Build build, BoreDimensions dimensions) {
-        String barrel = build.partFor(dimensions.bore().of()).map(Part::name).orElse("");
+        String barrel = Gauged.part(build, dimensions.bore().of());
         return build.told(WorkSent.class, dimensions.bore().of()).stream()
                 .filter(told -> told.fact().part().equals(barrel))
                 .filter(told -> BORING.matcher(told.fact().work().toLowerCase(Locale.ROOT))
@@ -38,9 +38,8 @@ final class BoredEarlyRule implements Rule {
     }
 
     private static Optional<Alarm> alarm(Build build, BoreDimensions dimensions, Told<WorkSent> sent) {
-        boolean finished = FoundBore.of(build, dimensions)
-                .filter(FoundBore::reworked)
-                .isPresent();
+        boolean finished =
+                FoundBore.of(build, dimensions).filter(FoundBore::reworked).isPresent();
         Optional<PistonsToHave.InHand> piston = PistonsToHave.inHand(build, dimensions);
         if (finished) {
             return PistonClearance.of(build, dimensions)

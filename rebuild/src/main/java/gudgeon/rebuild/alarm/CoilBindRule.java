@@ -21,7 +21,8 @@ final class CoilBindRule implements Rule {
                 "At the " + room.fitted().name() + " the coils "
                         + (room.binds() ? "meet before full lift." : "all but meet at full lift."),
                 "A spring that binds stops the valve dead: it bends a pushrod, wears the cam or throws the collets.",
-                room.shims() + " Measure the fitted height again; a closed spring can fly, keep your eyes out of its line.",
+                room.shims()
+                        + " Measure the fitted height again; a closed spring can fly, keep your eyes out of its line.",
                 List.of(room.number()),
                 List.of(room.sentence()));
     }

@@ -46,10 +46,8 @@ final class OversizeRule implements Rule {
         if (skirt.isEmpty() || wanted.isEmpty() || suitsAsItIs(dimensions, found, skirt.getAsDouble())) {
             return Optional.empty();
         }
-        Oversize oversize = Oversize.of(
-                "",
-                skirt.getAsDouble() + wanted.get().atLeast().orElseThrow(),
-                found.leastBore());
+        Oversize oversize =
+                Oversize.of("", skirt.getAsDouble() + wanted.get().atLeast().orElseThrow(), found.leastBore());
         return oversize.isProved() ? Optional.empty() : Optional.of(alarm(dimensions, found, ordered, oversize));
     }
 
@@ -63,8 +61,7 @@ final class OversizeRule implements Rule {
                 .isPresent();
     }
 
-    private static Alarm alarm(
-            BoreDimensions dimensions, FoundBore found, Told<Ordered> ordered, Oversize oversize) {
+    private static Alarm alarm(BoreDimensions dimensions, FoundBore found, Told<Ordered> ordered, Oversize oversize) {
         boolean no = oversize.cleansUp() == CleansUp.NO;
         return new Alarm(
                 AlarmKind.OVERSIZE,

@@ -9,7 +9,6 @@ import gudgeon.rebuild.bore.FoundBore;
 import gudgeon.rebuild.bore.Gauged;
 import gudgeon.rebuild.bore.RingGaps;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Part;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -29,9 +28,8 @@ final class RingGapRule implements Rule {
     }
 
     private static Optional<Alarm> of(Build build, Dimension gap, OptionalDouble bore) {
-        String ring = build.partFor(gap.of()).map(Part::name).orElse("");
         Optional<Wanted> wanted = wanted(gap, bore);
-        return Gauged.last(build, gap, ring).stream()
+        return Gauged.last(build, gap).stream()
                 .min(Comparator.comparingDouble(reading -> reading.size().value()))
                 .flatMap(least -> wanted.filter(limit -> least.size().value() < limit.mm())
                         .map(limit -> alarm(gap, least, limit)));
@@ -40,7 +38,8 @@ final class RingGapRule implements Rule {
     private record Wanted(double mm, String whose) {}
 
     private static Optional<Wanted> wanted(Dimension gap, OptionalDouble bore) {
-        OptionalDouble booked = gap.expect().or(gap::standard).map(Expect::atLeast).orElse(OptionalDouble.empty());
+        OptionalDouble booked =
+                gap.expect().or(gap::standard).map(Expect::atLeast).orElse(OptionalDouble.empty());
         if (booked.isPresent()) {
             return Optional.of(new Wanted(booked.getAsDouble(), "by the book"));
         }

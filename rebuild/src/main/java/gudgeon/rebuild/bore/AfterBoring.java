@@ -40,7 +40,7 @@ final class AfterBoring {
     private static List<String> ringGaps(Build build, FoundBore found, double finishedMm) {
         List<String> sentences = new ArrayList<>();
         for (Dimension gap : RingGaps.of(build.structure())) {
-            Gauged.onPartFor(build, gap).stream()
+            Gauged.all(build, gap).stream()
                     .min(Comparator.comparingDouble(reading -> reading.size().value()))
                     .map(least -> RingGap.inBore(least.size(), found.least().size(), Quantity.exact(finishedMm)))
                     .ifPresent(then -> sentences.add(String.format(

@@ -48,19 +48,24 @@ public record BorePlan(
     public static Optional<BorePlan> of(Build build) {
         return BoreDimensions.of(build.structure())
                 .map(dimensions -> FoundBore.of(build, dimensions)
-                        .map(found -> new BorePlanner(build, dimensions, found).plan())
-                        .orElseGet(() -> unmeasured(dimensions)));
+                        .map(found -> found.reworked()
+                                ? only(finished(build, dimensions))
+                                : new BorePlanner(build, dimensions, found).plan())
+                        .orElseGet(() -> only("The " + dimensions.bore().name()
+                                + " has not been measured on this barrel as it is now; measure it first.")));
     }
 
-    private static BorePlan unmeasured(BoreDimensions dimensions) {
-        return new BorePlan(
-                "The " + dimensions.bore().name() + " has not been measured on this barrel yet; measure it first.",
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                List.of(),
-                List.of(),
-                List.of());
+    /** Back from the machinist there is nothing to plan, only to prove. */
+    private static String finished(Build build, BoreDimensions dimensions) {
+        return PistonClearance.of(build, dimensions)
+                .map(clearance -> clearance.sentence()
+                        + (clearance.isTight() || clearance.isLoose() ? " Do not build it so." : ""))
+                .orElse(
+                        "The barrel is back from the machinist and measured; measure the piston to know its clearance.");
+    }
+
+    private static BorePlan only(String sentence) {
+        return new BorePlan(sentence, List.of(), List.of(), Optional.empty(), List.of(), List.of(), List.of());
     }
 
     /** All of it, line by line, to be printed. */

@@ -110,6 +110,10 @@ final class BorePlanner {
         } else if (inHand.get().skirt().isEmpty()) {
             sentences.add("The piston '" + inHand.get().part() + "' is in hand and not measured: measure its skirt.");
         }
+        if (!found.doubtKnown()) {
+            sentences.add("Nobody said what the bore was measured with, so each reading is taken to be good to "
+                    + mm(Gauged.UNKNOWN) + " only.");
+        }
         if (!found.scored()) {
             sentences.add(
                     "No depth of scores was recorded, so none is counted. A nail that catches says there is one.");

@@ -5,7 +5,6 @@ import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Part;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +18,16 @@ import java.util.Optional;
  * @param overMm the oversize that it was bored to before, 0 for the standard bore
  * @param scored whether the depth of scores was recorded
  * @param reworked whether it was measured after it came back from a machinist
+ * @param doubtKnown whether it was said of every reading what it was taken with
  */
-public record FoundBore(WornBore worn, Gauged least, Gauged worst, double overMm, boolean scored, boolean reworked) {
+public record FoundBore(
+        WornBore worn,
+        Gauged least,
+        Gauged worst,
+        double overMm,
+        boolean scored,
+        boolean reworked,
+        boolean doubtKnown) {
     /** Metal on each side that boring and honing take to cut clean all round: common practice, no source. */
     public static final Quantity ALLOWANCE_MM = Quantity.stated(0.05, 0.02);
     /** How far below a standard range a bore may be read and still have been bored to it. */
@@ -28,7 +35,7 @@ public record FoundBore(WornBore worn, Gauged least, Gauged worst, double overMm
 
     /** The bore of the barrel that counts; empty until it is measured. */
     public static Optional<FoundBore> of(Build build, BoreDimensions dimensions) {
-        List<Gauged> readings = Gauged.onPartFor(build, dimensions.bore());
+        List<Gauged> readings = Gauged.all(build, dimensions.bore());
         if (readings.isEmpty()) {
             return Optional.empty();
         }
@@ -43,9 +50,10 @@ public record FoundBore(WornBore worn, Gauged least, Gauged worst, double overMm
         Optional<Quantity> score = score(build, dimensions);
         WornBore worn =
                 new WornBore(unworn(dimensions, over, least.size()), along, across, score.orElse(Quantity.exact(0)));
-        String barrel = build.partFor(dimensions.bore().of()).map(Part::name).orElse("");
+        String barrel = Gauged.part(build, dimensions.bore().of());
         boolean reworked = Gauged.reworked(build, dimensions.bore().of(), barrel) > 0;
-        return Optional.of(new FoundBore(worn, least, worst, over, score.isPresent(), reworked));
+        boolean doubtKnown = readings.stream().allMatch(Gauged::doubtKnown);
+        return Optional.of(new FoundBore(worn, least, worst, over, score.isPresent(), reworked, doubtKnown));
     }
 
     /** The least bores that clean it up, with the usual allowance. */
@@ -94,8 +102,7 @@ public record FoundBore(WornBore worn, Gauged least, Gauged worst, double overMm
 
     private static Optional<Quantity> score(Build build, BoreDimensions dimensions) {
         Optional<Dimension> score = dimensions.score(build.structure());
-        String barrel = build.partFor(dimensions.bore().of()).map(Part::name).orElse("");
-        return score.flatMap(dimension -> Gauged.all(build, dimension, barrel).stream()
+        return score.flatMap(dimension -> Gauged.all(build, dimension).stream()
                 .max(Comparator.comparingDouble(reading -> reading.size().value()))
                 .map(Gauged::size)
                 .filter(size -> size.value() >= 0));

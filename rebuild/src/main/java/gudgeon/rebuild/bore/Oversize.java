@@ -14,7 +14,8 @@ import java.util.Locale;
  * @param sentence why, or why not
  */
 public record Oversize(String name, double finishedMm, CleansUp cleansUp, String sentence) {
-    static Oversize of(String name, double finishedMm, WornBore.Least least) {
+    /** Of a piston whose bore would be finished to so much at least. */
+    public static Oversize of(String name, double finishedMm, WornBore.Least least) {
         CleansUp cleansUp = least.with(finishedMm);
         return new Oversize(name, finishedMm, cleansUp, sentence(finishedMm, cleansUp, least));
     }

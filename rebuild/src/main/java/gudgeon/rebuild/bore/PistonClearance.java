@@ -5,7 +5,6 @@ import static gudgeon.rebuild.bore.Oversize.mm;
 import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Part;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -23,11 +22,11 @@ import java.util.Optional;
 public record PistonClearance(String piston, Quantity clearance, Expect wanted, long bore, long skirt) {
     /** Empty until both are measured, or where the book does not say what is wanted. */
     public static Optional<PistonClearance> of(Build build, BoreDimensions dimensions) {
-        List<Gauged> bore = Gauged.onPartFor(build, dimensions.bore());
-        List<Gauged> skirt = Gauged.onPartFor(build, dimensions.skirt());
+        List<Gauged> bore = Gauged.all(build, dimensions.bore());
+        List<Gauged> skirt = Gauged.all(build, dimensions.skirt());
         Comparator<Gauged> bySize =
                 Comparator.comparingDouble(reading -> reading.size().value());
-        String piston = build.partFor(dimensions.piston().id()).map(Part::name).orElse("");
+        String piston = Gauged.part(build, dimensions.piston().id());
         return dimensions
                 .wanted()
                 .flatMap(wanted -> bore.stream()

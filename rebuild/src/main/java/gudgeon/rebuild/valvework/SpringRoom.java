@@ -8,7 +8,6 @@ import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.bore.Gauged;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.build.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -61,8 +60,7 @@ public record SpringRoom(Dimension room, Dimension fitted, FittedSpring spring, 
             return Optional.empty();
         }
         List<Dimension> less = of.subList(1, 3);
-        return named(less, SOLID)
-                .flatMap(solid -> named(less, LIFT).map(lift -> new Three(of.get(0), solid, lift)));
+        return named(less, SOLID).flatMap(solid -> named(less, LIFT).map(lift -> new Three(of.get(0), solid, lift)));
     }
 
     private static Optional<Dimension> named(List<Dimension> dimensions, String word) {
@@ -72,8 +70,9 @@ public record SpringRoom(Dimension room, Dimension fitted, FittedSpring spring, 
     }
 
     private static Optional<SpringRoom> of(Build build, Dimension room, Three three) {
-        Comparator<Gauged> bySize = Comparator.comparingDouble(reading -> reading.size().value());
-        List<Gauged> fitted = last(build, three.fitted());
+        Comparator<Gauged> bySize =
+                Comparator.comparingDouble(reading -> reading.size().value());
+        List<Gauged> fitted = Gauged.last(build, three.fitted());
         List<String> fromBook = new ArrayList<>();
         Optional<Quantity> solid = largest(build, three.solid(), fromBook);
         Optional<Quantity> lift = largest(build, three.lift(), fromBook);
@@ -87,13 +86,8 @@ public record SpringRoom(Dimension room, Dimension fitted, FittedSpring spring, 
                         fitted.stream().mapToLong(Gauged::number).max().orElse(0)))));
     }
 
-    private static List<Gauged> last(Build build, Dimension dimension) {
-        String part = build.partFor(dimension.of()).map(Part::name).orElse("");
-        return Gauged.last(build, dimension, part);
-    }
-
     private static Optional<Quantity> largest(Build build, Dimension dimension, List<String> fromBook) {
-        Optional<Quantity> read = last(build, dimension).stream()
+        Optional<Quantity> read = Gauged.last(build, dimension).stream()
                 .map(Gauged::size)
                 .max(Comparator.comparingDouble(Quantity::value));
         if (read.isPresent()) {

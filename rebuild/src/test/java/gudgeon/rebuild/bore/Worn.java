@@ -20,9 +20,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A small book with a bore and a piston, and facts told of them, for the tests of this room. */
-final class Worn {
-    static final String BOOK = """
+/** A small book with a bore and a piston, and facts told of them, for the tests of this room and of the alarms. */
+public final class Worn {
+    public static final String BOOK = """
             book: 1
             engine: {name: Tarn 98, maker: Merrow & Tull}
             positions:
@@ -55,7 +55,7 @@ final class Worn {
 
     private Worn() {}
 
-    static EngineBook book(String text) {
+    public static EngineBook book(String text) {
         BookReading reading = new EngineBookReader().read(text);
         if (reading instanceof BookReading.Read read) {
             return read.book();
@@ -63,11 +63,11 @@ final class Worn {
         throw new AssertionError(reading.faults().stream().map(Fault::sentence).toList());
     }
 
-    static Build build(Fact... facts) {
+    public static Build build(Fact... facts) {
         return build(BOOK, facts);
     }
 
-    static Build build(String book, Fact... facts) {
+    public static Build build(String book, Fact... facts) {
         List<Entry> entries = new ArrayList<>();
         entries.add(new Entry("e0", Instant.EPOCH, "tablet", 0, new Fact.Started("98-1", "", Found.IN_PIECES)));
         for (Fact fact : facts) {
@@ -78,7 +78,8 @@ final class Worn {
     }
 
     /** A bore measured at top and bottom on both axes with a gauge good to 0.005 mm. */
-    static Fact[] bore(double topAlong, double topAcross, double bottomAlong, double bottomAcross, Fact... more) {
+    public static Fact[] bore(
+            double topAlong, double topAcross, double bottomAlong, double bottomAcross, Fact... more) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Measuring.InstrumentKept(
                 "gauge", InstrumentKind.BORE_GAUGE, "35 to 60 mm", "0.005 mm", "0.005 mm", Optional.empty(), ""));
@@ -90,15 +91,15 @@ final class Worn {
         return facts.toArray(new Fact[0]);
     }
 
-    static Fact reading(String dimension, String part, String at, double mm) {
+    public static Fact reading(String dimension, String part, String at, double mm) {
         return new Measuring.ReadingTaken(dimension, part, 1, at, mm + " mm", "gauge", OptionalDouble.empty(), "");
     }
 
-    static Fact piston(String name) {
+    public static Fact piston(String name) {
         return new Fact.PartEntered(name, "piston", Origin.PATTERN, 1, "", "", "");
     }
 
-    static Fact ordered(String skirt) {
+    public static Fact ordered(String skirt) {
         return new Sourcing.Ordered(
                 "A",
                 "piston",
@@ -112,7 +113,7 @@ final class Worn {
                 Map.of("piston-skirt", skirt));
     }
 
-    static Fact offered(String skirt) {
+    public static Fact offered(String skirt) {
         return new Sourcing.Offered(
                 "piston",
                 "",
@@ -123,11 +124,11 @@ final class Worn {
                 Map.of("piston-skirt", skirt));
     }
 
-    static Fact sent() {
+    public static Fact sent() {
         return new Sourcing.WorkSent("barrel", "", "machinist", "rebore", "", Optional.empty());
     }
 
-    static Fact back() {
+    public static Fact back() {
         return new Sourcing.WorkBack("barrel", "", "");
     }
 }
