@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.decide;
+
+import org.jspecify.annotations.NullMarked;
