@@ -5,9 +5,7 @@ import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.fit.Figure;
 import gudgeon.rebuild.fit.Finding;
-import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
-import gudgeon.rebuild.fit.UnknownChoice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,25 +37,26 @@ final class FiguresOf {
      *
      * @param rpm the speed of the crank at which the piston's mean speed is given, in turns a minute
      */
-    static Answer of(AsMeasured parts, double rpm) {
-        try {
-            TrialFit fit = TrialFit.withoutCures(parts.geometry(), parts.choice(), LengthUnit.MM);
-            List<OptionFigure> figures = new ArrayList<>();
-            fit.figures().stream()
-                    .filter(figure -> !figure.key().startsWith("metalLeft"))
-                    .filter(figure -> !figure.key().startsWith("liftAtOverlap"))
-                    .filter(figure -> !figure.key().matches("crankingKPaAt[1-9].*"))
-                    .forEach(figure -> figures.add(figure(figure)));
-            figures.add(pistonSpeed(parts.geometry(), rpm));
-            fit.findings().forEach(finding -> figures.add(gap(finding)));
-            fit.figures().stream()
-                    .filter(figure -> figure.key().startsWith("metalLeft"))
-                    .filter(figure -> Double.isFinite(figure.low()))
-                    .forEach(figure -> figures.add(figure(figure)));
-            return new Answer(figures, List.of());
-        } catch (UnknownChoice impossible) {
-            return new Answer(List.of(), impossible.sentences());
-        }
+    static Answer of(AsMeasured parts, Trials trials, double rpm) {
+        Trials.Tried tried = trials.of(parts);
+        return new Answer(
+                tried.fit().map(fit -> figures(fit, parts.geometry(), rpm)).orElse(List.of()), tried.why());
+    }
+
+    private static List<OptionFigure> figures(TrialFit fit, Geometry geometry, double rpm) {
+        List<OptionFigure> figures = new ArrayList<>();
+        fit.figures().stream()
+                .filter(figure -> !figure.key().startsWith("metalLeft"))
+                .filter(figure -> !figure.key().startsWith("liftAtOverlap"))
+                .filter(figure -> !figure.key().matches("crankingKPaAt[1-9].*"))
+                .forEach(figure -> figures.add(figure(figure)));
+        figures.add(pistonSpeed(geometry, rpm));
+        fit.findings().forEach(finding -> figures.add(gap(finding)));
+        fit.figures().stream()
+                .filter(figure -> figure.key().startsWith("metalLeft"))
+                .filter(figure -> Double.isFinite(figure.low()))
+                .forEach(figure -> figures.add(figure(figure)));
+        return figures;
     }
 
     private static OptionFigure figure(Figure figure) {

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The ways to go on that were drawn, side by side with the engine as its parts are now. A pure function of the build.
@@ -44,16 +45,17 @@ public record Options(double rpm, Outcome now, List<Outcome> options) {
      * The options of a build.
      *
      * @param rpm above 0, at most 30,000
+     * @param trials remembers the trial fits from one asking to the next
      * @throws IllegalArgumentException if it is not
      */
-    public static Options of(Build build, double rpm) {
+    public static Options of(Build build, double rpm, Trials trials) {
         if (!(rpm > 0 && rpm <= FASTEST_RPM)) {
             throw new IllegalArgumentException("a speed is above 0 and at most 30000 turns a minute, got " + rpm);
         }
-        Optional<FiguresOf.Answer> before = AsMeasured.of(build).map(parts -> FiguresOf.of(parts, rpm));
+        Optional<FiguresOf.Answer> before = AsMeasured.of(build).map(parts -> FiguresOf.of(parts, trials, rpm));
         List<Outcome> outcomes = new ArrayList<>();
         for (Option option : Option.of(build)) {
-            outcomes.add(outcome(build, option, before, rpm));
+            outcomes.add(outcome(build, option, before, figures -> FiguresOf.of(figures, trials, rpm)));
         }
         return new Options(rpm, asItIs(before), outcomes);
     }
@@ -71,13 +73,17 @@ public record Options(double rpm, Outcome now, List<Outcome> options) {
                 figures.map(FiguresOf.Answer::sentences).orElse(List.of()));
     }
 
-    private static Outcome outcome(Build build, Option option, Optional<FiguresOf.Answer> before, double rpm) {
+    private static Outcome outcome(
+            Build build,
+            Option option,
+            Optional<FiguresOf.Answer> before,
+            Function<AsMeasured, FiguresOf.Answer> trial) {
         List<OptionLine> lines = option.lines();
         Applied applied = new Applied(build, lines);
         OptionParts standing = new OptionParts(build);
         List<OptionPart> parts = lines.stream().map(standing::part).toList();
         Optional<AsMeasured> made = applied.figures();
-        Optional<FiguresOf.Answer> after = made.map(figures -> FiguresOf.of(figures, rpm));
+        Optional<FiguresOf.Answer> after = made.map(trial);
         List<String> cautions = new OptionCautions(build.structure(), lines)
                 .all(before.orElse(FiguresOf.Answer.NONE), after.orElse(FiguresOf.Answer.NONE));
         return new Outcome(

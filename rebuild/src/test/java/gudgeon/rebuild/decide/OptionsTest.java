@@ -24,6 +24,8 @@ import org.junit.jupiter.api.Test;
 
 /** Whole ways to go on, held against the engine as it is. */
 class OptionsTest {
+    private static final Trials TRIALS = new Trials();
+
     private static final Build REBORE = build(
             together(),
             drawn("rebore"),
@@ -38,7 +40,7 @@ class OptionsTest {
             ofFamily("larger", "head"));
 
     private static Outcome only(Build build) {
-        Options options = Options.of(build, 6000);
+        Options options = Options.of(build, 6000, TRIALS);
         assertThat(options.options()).hasSize(1);
         return options.options().get(0);
     }
@@ -60,7 +62,7 @@ class OptionsTest {
         // π/4 · 5.05² · 5.0 cm³ by hand
         assertThat(figure(rebore, "sweptCm3").low()).isCloseTo(100.1483, within(0.01));
         assertThat(figure(rebore, "compressionRatio").low())
-                .isGreaterThan(figure(Options.of(REBORE, 6000).now(), "compressionRatio")
+                .isGreaterThan(figure(Options.of(REBORE, 6000, TRIALS).now(), "compressionRatio")
                         .low());
         assertThat(rebore.cautions()).anyMatch(caution -> caution.contains("Ask the authority"));
     }
@@ -68,10 +70,10 @@ class OptionsTest {
     @Test
     void theMeanPistonSpeedIsTwiceTheStrokeTimesTheSpeed() {
         // 2 · 0.05 m · 100/s
-        OptionFigure speed = figure(Options.of(REBORE, 6000).now(), "pistonSpeed");
+        OptionFigure speed = figure(Options.of(REBORE, 6000, TRIALS).now(), "pistonSpeed");
         assertThat(speed.low()).isCloseTo(10.0, within(1e-9));
         assertThat(speed.words()).startsWith("10.0").endsWith("m/s");
-        assertThatThrownBy(() -> Options.of(REBORE, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Options.of(REBORE, 0, TRIALS)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -135,7 +137,7 @@ class OptionsTest {
 
     @Test
     void everyFigureStandsInOneLineOfTheTable() {
-        Options options = Options.of(after(REBORE, drawn("larger"), ofFamily("larger", "barrel")), 5000);
+        Options options = Options.of(after(REBORE, drawn("larger"), ofFamily("larger", "barrel")), 5000, TRIALS);
         assertThat(options.rows()).allMatch(row -> row.cells().size() == 3);
         assertThat(options.rows())
                 .extracting(Options.Row::key)

@@ -1,0 +1,53 @@
+package gudgeon.rebuild.decide;
+
+import static gudgeon.rebuild.decide.Told.after;
+import static gudgeon.rebuild.decide.Told.build;
+import static gudgeon.rebuild.decide.Told.together;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Refusals;
+import gudgeon.rebuild.journal.Fact;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Options that the book and the verdicts suggest. */
+class DraftsTest {
+    private static Draft draft(Build build, String option) {
+        return Drafts.of(build).stream()
+                .filter(draft -> draft.option().equals(option))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no " + option + " in " + Drafts.of(build)));
+    }
+
+    @Test
+    void everyOversizeOfTheBookIsOne() {
+        assertThat(Drafts.of(build(together()))).extracting(Draft::option).contains("piston +0.25", "piston +0.50");
+        Draft over = draft(build(together()), "piston +0.50");
+        assertThat(over.lines()).hasSize(2);
+        assertThat(over.lines().get(0).sizes()).containsEntry("skirt", "50.463 mm");
+        assertThat(over.lines().get(1).position()).isEqualTo("barrel");
+        assertThat(over.lines().get(1).sizes()).containsEntry("bore", "50.508 mm");
+        assertThat(over.lines().get(1).origin()).isEmpty();
+    }
+
+    @Test
+    void theFamilysPartsAreOneAndGoneOnceTakenUp() {
+        Draft family = draft(build(together()), "tarn-125");
+        assertThat(family.lines()).hasSize(3).allMatch(line -> line.family().equals("tarn-125"));
+        Build drawn = after(build(together()), family.facts().toArray(Fact[]::new));
+        assertThat(Drafts.of(drawn)).extracting(Draft::option).doesNotContain("tarn-125");
+        assertThat(Option.of(drawn)).hasSize(1);
+    }
+
+    @Test
+    void everyDraftCanBeTakenUp() {
+        Build build = build(together(), new Fact.TakenOff("piston", 1, "", "", "Skirt scored"));
+        assertThat(Drafts.of(build)).extracting(Draft::option).contains("repair piston", "used piston", "new piston");
+        for (Draft draft : Drafts.of(build)) {
+            List<Fact> facts = new ArrayList<>(draft.facts());
+            assertThat(Refusals.of(build, facts)).as(draft.option()).isEmpty();
+        }
+    }
+}
