@@ -2,6 +2,7 @@ package gudgeon.store.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
@@ -76,6 +77,11 @@ class WornEngineTest {
         assertThat(outcome(build, "exhaust-stem")).isEqualTo(Outcome.IN_LIMITS);
         assertThat(outcome(build, "inlet-stem-clearance")).isEqualTo(Outcome.IN_LIMITS);
         assertThat(outcome(build, "compression-height")).isEqualTo(Outcome.IN_LIMITS);
+    }
+
+    @Test
+    void noAlarmIsLeftStandingByHonestWearAndAnOversizeThatCleansUp() {
+        assertThat(Alarms.of(whole())).isEmpty();
     }
 
     private Build whole() {
