@@ -27,6 +27,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CompareCommand.class,
             CheckCommand.class,
             BookCommand.class,
+            MeasureCommand.class,
             PlanCommand.class,
             UndoCommand.class,
             DemoCommand.class,

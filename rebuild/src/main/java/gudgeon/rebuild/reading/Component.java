@@ -19,6 +19,8 @@ public record Component(String what, String instrument, Role role, Doubt doubt) 
         ERROR,
         /** The permissible error of what that was set with. */
         SETTING,
+        /** The step of what that was set with. */
+        SETTING_STEP,
         /** The scatter of the readings. */
         SCATTER,
         /** The warmth of part and instrument. */

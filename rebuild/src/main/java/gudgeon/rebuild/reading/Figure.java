@@ -1,12 +1,20 @@
 package gudgeon.rebuild.reading;
 
+import gudgeon.mechanics.metrology.Distribution;
 import gudgeon.mechanics.metrology.Doubt;
 import gudgeon.mechanics.metrology.Expanded;
 import gudgeon.mechanics.metrology.Quantity;
+import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.reading.Component.Role;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A value of a dimension at a place, or one worked out of such, with its doubt.
@@ -41,11 +49,39 @@ public record Figure(
                 - readings.stream().mapToDouble(Reading::value).min().orElse(0);
     }
 
-    /** The components, the largest first. */
+    /** The components, alike ones together, the largest first. */
     public List<Component> budget() {
-        return components.stream()
+        Map<String, List<Component>> alike = components.stream()
+                .collect(Collectors.groupingBy(Component::what, LinkedHashMap::new, Collectors.toList()));
+        return alike.values().stream()
+                .map(Figure::together)
                 .sorted(Comparator.comparingDouble(
                         (Component one) -> -one.doubt().standardUncertainty()))
+                .toList();
+    }
+
+    private static Component together(List<Component> alike) {
+        Component first = alike.get(0);
+        if (alike.size() == 1) {
+            return first;
+        }
+        Quantity all = Quantity.of(0, alike.stream().map(Component::doubt).toArray(Doubt[]::new));
+        Doubt doubt = new Doubt(
+                first.doubt().origin(), Distribution.NORMAL, all.standardUncertainty(), all.degreesOfFreedom());
+        return new Component(first.what(), first.instrument(), first.role(), doubt);
+    }
+
+    /**
+     * The budget as lines to read, the largest part first.
+     *
+     * @param unit the dimension's unit
+     */
+    public List<String> lines(Unit unit) {
+        return budget().stream()
+                .map(one -> Sentence.capital(one.what()) + ": "
+                        + String.format(Locale.ROOT, "%.4f %s", one.doubt().standardUncertainty(), unit.symbol())
+                                .strip()
+                        + ".")
                 .toList();
     }
 
@@ -68,7 +104,7 @@ public record Figure(
             }
         }
         if (sameSetting) {
-            all.removeIf(one -> one.role() == Component.Role.SETTING);
+            all.removeIf(one -> one.role() == Role.SETTING || one.role() == Role.SETTING_STEP);
         }
         return new Figure(where, piece, value - other.value, all, List.of(), doubtKnown && other.doubtKnown);
     }

@@ -164,7 +164,7 @@ public record Figures(List<Figure> figures, List<String> unread) {
                     to.add(new Component(
                             "step of the " + of + " that it is set with",
                             of,
-                            Role.STEP,
+                            Role.SETTING_STEP,
                             Doubt.resolution(micrometer.scale().resolution())));
                 });
             }
