@@ -103,7 +103,8 @@ class VerdictTest {
         assertThat(taper.figures().get(1).value()).isEqualTo(0.09, within(1e-9));
         assertThat(verdict(build, "wear").worst().orElseThrow().value()).isEqualTo(0.105, within(1e-9));
         // what the gauge was set with is the same for all its readings
-        assertThat(ovality.figures().get(0).components()).noneMatch(one -> one.what().contains("set with"));
+        assertThat(ovality.figures().get(0).components())
+                .noneMatch(one -> one.what().contains("set with"));
     }
 
     @Test
