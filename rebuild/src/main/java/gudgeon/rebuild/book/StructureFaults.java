@@ -21,9 +21,11 @@ final class StructureFaults {
     void tellFaults(Optional<Geometry> figures) {
         structure.precedence().shortestCycle().ifPresent(this::cycle);
         fittedTwice();
+        SeatFaults seats = new SeatFaults(faults);
         for (Position position : structure.positions()) {
             spaces(position);
             sizes(position, figures);
+            seats.tell(position);
         }
         new DimensionFaults(structure, faults).tellFaults();
     }

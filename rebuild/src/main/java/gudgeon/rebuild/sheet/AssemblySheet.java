@@ -3,7 +3,6 @@ package gudgeon.rebuild.sheet;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.EngineBook;
-import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.sentence.Sentence;
@@ -11,7 +10,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * An engine book as a sheet to work by: what comes first stands first, and each check as early as it can be done.
@@ -84,24 +82,14 @@ public record AssemblySheet(String title, List<String> opening, List<Act> acts, 
         Map<String, List<String>> byPart = new LinkedHashMap<>();
         for (Dimension dimension : structure.dimensions()) {
             byPart.computeIfAbsent(structure.name(dimension.of()), part -> new ArrayList<>())
-                    .add(size(dimension));
+                    .add(size(structure, dimension));
         }
         return byPart.entrySet().stream()
                 .map(part -> new Passage(part.getKey(), part.getValue()))
                 .toList();
     }
 
-    private static String size(Dimension dimension) {
-        String with = dimension.with().isEmpty() ? "" : "With " + dimension.with() + ".";
-        String limits = dimension
-                .expect()
-                .map(Expect::words)
-                .map(span -> "In service " + span + ".")
-                .orElse("");
-        String note = dimension.note().isEmpty() ? "" : Sentence.ended(dimension.note());
-        return Stream.of(Sentence.of(dimension.name()), dimension.how(), with, limits, note)
-                .filter(text -> !text.isEmpty())
-                .reduce((before, next) -> before + " " + next)
-                .orElse("");
+    private static String size(Structure structure, Dimension dimension) {
+        return (Sentence.of(dimension.name()) + " " + DimensionLine.of(structure, dimension)).strip();
     }
 }

@@ -1,12 +1,16 @@
 package gudgeon.rebuild.archetype;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import gudgeon.mechanics.limits.Fit;
+import gudgeon.mechanics.limits.ToleranceClass;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.book.Joint;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
@@ -70,6 +74,30 @@ class TarnTest {
                 .allMatch(dimension -> dimension.expect().isPresent());
         assertThat(tarn.structure().joints().stream().flatMap(joint -> joint.holes().stream()))
                 .noneMatch(hole -> hole.thread().isEmpty());
+    }
+
+    @Test
+    void itsSeatsAreBoredAsTheStandardHasTheirFits() {
+        Fit fit = Fit.of(tarn.structure()
+                .position("main-bearing-left")
+                .flatMap(Position::seatFit)
+                .orElseThrow()
+                .size());
+        Expect seat = tarn.structure()
+                .dimension("main-seat-left")
+                .orElseThrow()
+                .standard()
+                .orElseThrow();
+        assertThat(seat.atLeast().orElseThrow()).isCloseTo(fit.hole().leastMm(), within(1e-9));
+        assertThat(seat.atMost().orElseThrow()).isCloseTo(fit.hole().mostMm(), within(1e-9));
+        ToleranceClass shaft = ToleranceClass.of("20 k6");
+        Expect journal = tarn.structure()
+                .dimension("main-journal-left")
+                .orElseThrow()
+                .standard()
+                .orElseThrow();
+        assertThat(journal.atLeast().orElseThrow()).isCloseTo(shaft.leastMm(), within(1e-9));
+        assertThat(journal.atMost().orElseThrow()).isCloseTo(shaft.mostMm(), within(1e-9));
     }
 
     private static EngineBook read(Path file) {

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What does not hold together in a book's dimensions is told. */
+/** What does not hold together in a book's dimensions, and in the seats of its parts, is told. */
 class DimensionFaultsTest {
     private static final String SOUND = """
             book: 1
@@ -56,6 +56,18 @@ class DimensionFaultsTest {
             """)
     void whatDoesNotHoldTogetherIsTold(String right, String wrong, String sentence) {
         assertThat(told(right, wrong)).anySatisfy(said -> assertThat(said).contains(sentence));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            size: 42 N7/h6   | size: 42 N7/y9z | positions.main-bearing-left.fit:
+            into: aluminium  | into: alu       | positions.main-bearing-left.fit: No material is called 'alu' here. Write one of these: steel, grey iron, aluminium,
+            bearing: 6004 C3 | bearing: 6203   | positions.main-bearing-left.bearing: A 6203 is 40 mm outside, and the fit is of 42 mm.
+            bearing: 6004 C3 | bearing: thin   | positions.main-bearing-left.bearing:
+            """)
+    void aFitOrABearingThatIsNoneIsTold(String right, String wrong, String sentence) {
+        assertThat(Books.sentences(new EngineBookReader().read(Books.spoilt(right, wrong))))
+                .anySatisfy(said -> assertThat(said).contains(sentence));
     }
 
     @Test

@@ -100,4 +100,18 @@ class AssemblySheetTest {
         assertThat(Archetype.of("side-valve-stationary")).contains(Archetype.SIDE_VALVE_STATIONARY);
         assertThat(Archetype.of("nothing")).isEmpty();
     }
+
+    @Test
+    void aSizeSaysWhereItIsMeasuredAndWhatItFollowsFrom() {
+        List<Passage> sizes =
+                AssemblySheet.of(Archetype.LYING_OVERHEAD_CAM_SINGLE.book()).sizes();
+        assertThat(sizes.stream().flatMap(part -> part.lines().stream()))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("Bore. ")
+                        .contains("At: top of the rings' travel, middle, bottom; each along the pin, across the pin.")
+                        .contains("With bore gauge set with a micrometer."))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("Clearance of the piston in the bore.")
+                        .contains("Follows from: bore; piston skirt."));
+    }
 }
