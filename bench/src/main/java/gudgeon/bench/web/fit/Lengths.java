@@ -20,7 +20,7 @@ public enum Lengths {
     }
 
     /** The system named in an address, metric where none is. */
-    static Lengths named(String name) {
+    public static Lengths named(String name) {
         return name.equals("inch") ? INCH : MM;
     }
 

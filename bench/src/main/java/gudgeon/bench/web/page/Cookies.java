@@ -6,17 +6,18 @@ import io.javalin.http.SameSite;
 import java.util.Optional;
 
 /** What a device is given to keep, and brings back with each request; no other site's page can send it. */
-final class Cookies {
+public final class Cookies {
     private static final int TEN_YEARS_S = 10 * 365 * 24 * 3600;
 
     private Cookies() {}
 
     /** What the device brought; empty if nothing. */
-    static String brought(Context ctx, String name) {
+    public static String brought(Context ctx, String name) {
         return Optional.ofNullable(ctx.cookie(name)).orElse("");
     }
 
-    static void give(Context ctx, String name, String value) {
+    /** Gives the device something to keep under a name. */
+    public static void give(Context ctx, String name, String value) {
         ctx.cookie(new Cookie(name, value, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
     }
 }

@@ -4,6 +4,7 @@ import gudgeon.rebuild.alarm.Alarm;
 import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.build.StepState;
+import gudgeon.rebuild.measure.Outcome;
 import java.util.Locale;
 
 /** How something stands: a word and a shape of its own, so that colour is never needed to tell. */
@@ -22,7 +23,12 @@ public enum Mark {
     LOOK("look", "M10 2l8.5 15.5h-17zM10 8v4M10 14.2v.6"),
     OUT("out", "M3 3h14v14H3zM3 3l14 14"),
     IN("in place", "M3 3h14v14H3zM7 7h6v6H7z"),
-    AS_FOUND("as found", "M3 3h14v14H3zM8 8h4v4H8z");
+    AS_FOUND("as found", "M3 3h14v14H3zM8 8h4v4H8z"),
+    IN_LIMITS("in limits", "M2 4v12M18 4v12M6 10l3 3 5-6"),
+    OUT_OF_LIMITS("out of limits", "M2 4v12M13 4v12M16 7l3 3-3 3M5 10h14"),
+    UNPROVEN("unproven", "M2 4v12M18 4v12M7.5 7.5a2.5 2.5 0 1 1 3.5 2.4c-.7.3-1 .8-1 1.6M10 14.2v.6"),
+    NO_LIMITS("no limits known", "M5 10h10M5 7v6M15 7v6"),
+    NOT_MEASURED("not measured", "M2 4v12M18 4v12");
 
     private final String word;
     private final String path;
@@ -85,6 +91,17 @@ public enum Mark {
         return switch (alarm.severity()) {
             case STOP -> STOP;
             case LOOK -> LOOK;
+        };
+    }
+
+    /** What a measured size proves. */
+    public static Mark of(Outcome outcome) {
+        return switch (outcome) {
+            case IN_LIMITS -> IN_LIMITS;
+            case OUT_OF_LIMITS -> OUT_OF_LIMITS;
+            case UNPROVEN -> UNPROVEN;
+            case NO_LIMITS -> NO_LIMITS;
+            case NOT_MEASURED -> NOT_MEASURED;
         };
     }
 }

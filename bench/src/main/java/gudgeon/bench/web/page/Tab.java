@@ -4,6 +4,7 @@ package gudgeon.bench.web.page;
 public enum Tab {
     TODAY("Today", ""),
     STRIP("Strip", "/strip"),
+    MEASURE("Measure", "/measure"),
     ASSEMBLE("Assemble", "/assemble"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),

@@ -1,0 +1,77 @@
+package gudgeon.bench.web.measure;
+
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.book.Dimension;
+import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Part;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The sheet for the wall and typing it in afterwards: {@code /builds/<id>/measure/blank} and
+ * {@code /builds/<id>/measure/type?of=<position>}.
+ */
+public final class PaperRoom {
+    private final Pages pages;
+    private final Builds builds;
+
+    public PaperRoom(Pages pages, Builds builds) {
+        this.pages = pages;
+        this.builds = builds;
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/builds/{build}/measure/blank", this::blank);
+        routes.get("/builds/{build}/measure/type", this::type);
+    }
+
+    /** A position with the dimensions that are read on it. */
+    public record ToRead(Position position, List<Dimension> dimensions) {
+        /** Every place of one of them. */
+        public List<Spot> spots(Dimension dimension) {
+            return Spot.of(dimension).toList();
+        }
+    }
+
+    private void blank(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.MEASURE);
+        pages.show(ctx, "measure/blank.jte", opened.with(Map.of("all", all(opened.build()))));
+    }
+
+    private void type(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.MEASURE);
+        Build build = opened.build();
+        List<ToRead> all = all(build);
+        String of = Optional.ofNullable(ctx.queryParam("of")).orElse("");
+        ToRead chosen = all.stream()
+                .filter(one -> of.isEmpty() || one.position().id().equals(of))
+                .findFirst()
+                .orElseThrow(NotFoundResponse::new);
+        String position = chosen.position().id();
+        String part = Optional.ofNullable(ctx.queryParam("part"))
+                .filter(name -> build.part(position, name).isPresent())
+                .or(() -> build.partFor(position).map(Part::name))
+                .orElse("");
+        pages.show(ctx, "measure/type.jte", opened.with(Map.of("all", all, "chosen", chosen, "part", part)));
+    }
+
+    private static List<ToRead> all(Build build) {
+        return build.structure().positions().stream()
+                .map(position -> new ToRead(
+                        position,
+                        build.structure().dimensionsOf(position.id()).stream()
+                                .filter(Dimension::isRead)
+                                .toList()))
+                .filter(one -> !one.dimensions().isEmpty())
+                .toList();
+    }
+}

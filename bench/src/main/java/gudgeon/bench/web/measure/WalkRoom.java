@@ -1,0 +1,173 @@
+package gudgeon.bench.web.measure;
+
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Device;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.book.Dimension;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.build.Told;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
+import gudgeon.rebuild.measure.Hopeless;
+import gudgeon.rebuild.reading.OwnInstrument;
+import gudgeon.rebuild.reading.OwnInstruments;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One place after another, with a pad to write what is read: {@code /builds/<id>/measure/walk}. */
+public final class WalkRoom {
+    private final Pages pages;
+    private final Builds builds;
+
+    public WalkRoom(Pages pages, Builds builds) {
+        this.pages = pages;
+        this.builds = builds;
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/builds/{build}/measure/walk", this::show);
+    }
+
+    /**
+     * One of the person's instruments, as it can be chosen here.
+     *
+     * @param warning why it can prove nothing here; empty where it may
+     */
+    public record Choice(OwnInstrument instrument, String warning) {}
+
+    /**
+     * Where the walk is.
+     *
+     * @param part name of the part that is measured; empty for the one that came off
+     * @param before the place before this one, if any
+     * @param next the place after this one, if any
+     * @param read what was read here already
+     * @param choices instruments that measure in this unit
+     * @param chosen name of the one that this device used last here; empty if none
+     */
+    public record Walk(
+            Spot spot,
+            String part,
+            Optional<Spot> before,
+            Optional<Spot> next,
+            List<Told<ReadingTaken>> read,
+            List<Choice> choices,
+            String chosen,
+            PlaceDrawing drawing) {
+        /** Whether the chosen instrument reads inches. */
+        public boolean inches() {
+            return choices.stream()
+                    .anyMatch(choice -> choice.instrument().name().equals(chosen)
+                            && choice.instrument().inches());
+        }
+
+        /** Why the chosen instrument can prove nothing here; empty where it may. */
+        public String warning() {
+            return choices.stream()
+                    .filter(choice -> choice.instrument().name().equals(chosen))
+                    .map(Choice::warning)
+                    .findFirst()
+                    .orElse("");
+        }
+    }
+
+    private void show(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.MEASURE);
+        Build build = opened.build();
+        List<Spot> spots = build.structure().dimensions().stream()
+                .filter(Dimension::isRead)
+                .flatMap(Spot::of)
+                .toList();
+        Optional<Spot> here = Optional.ofNullable(ctx.queryParam("dimension")).isPresent()
+                ? Optional.of(asked(ctx, spots))
+                : spots.stream()
+                        .filter(spot ->
+                                spot.readings(build, part(ctx, build, spot)).isEmpty())
+                        .findFirst();
+        if (here.isEmpty()) {
+            ctx.redirect(opened.frame().address(Tab.MEASURE));
+            return;
+        }
+        Walk walk = walk(ctx, build, spots, here.get());
+        pages.show(ctx, "measure/walk.jte", opened.with(Map.of("walk", walk, "last", last(build, Device.of(ctx)))));
+    }
+
+    private static Spot asked(Context ctx, List<Spot> spots) {
+        String dimension = String.valueOf(ctx.queryParam("dimension"));
+        String piece = Optional.ofNullable(ctx.queryParam("piece")).orElse("");
+        String at = Optional.ofNullable(ctx.queryParam("at")).orElse("");
+        List<Spot> of = spots.stream()
+                .filter(spot -> spot.dimension().id().equals(dimension))
+                .toList();
+        return of.stream()
+                .filter(spot ->
+                        String.valueOf(spot.piece()).equals(piece) && spot.at().equals(at))
+                .findFirst()
+                .or(() -> of.stream().findFirst())
+                .orElseThrow(NotFoundResponse::new);
+    }
+
+    private static Walk walk(Context ctx, Build build, List<Spot> spots, Spot here) {
+        int at = spots.indexOf(here);
+        String part = part(ctx, build, here);
+        List<Choice> choices = OwnInstruments.of(build.instruments()).all().stream()
+                .filter(one -> one.scale().unit() == here.dimension().unit())
+                .map(one -> new Choice(
+                        one, Hopeless.of(build, here.dimension(), one).orElse("")))
+                .toList();
+        return new Walk(
+                here,
+                part,
+                at > 0 ? Optional.of(spots.get(at - 1)) : Optional.empty(),
+                at + 1 < spots.size() ? Optional.of(spots.get(at + 1)) : Optional.empty(),
+                here.readings(build, part),
+                choices,
+                chosen(build, here, choices, Device.of(ctx)),
+                PlaceDrawing.of(here.dimension().places(), here.at()));
+    }
+
+    /** The part that the address names, else the one that counts. */
+    private static String part(Context ctx, Build build, Spot spot) {
+        String position = spot.dimension().of();
+        return Optional.ofNullable(ctx.queryParam("part"))
+                .filter(name -> build.part(position, name).isPresent())
+                .or(() -> build.partFor(position).map(Part::name))
+                .orElse("");
+    }
+
+    /** The instrument that this device read the dimension with last; else the one that it read anything of this kind with. */
+    private static String chosen(Build build, Spot here, List<Choice> choices, String device) {
+        List<String> possible =
+                choices.stream().map(choice -> choice.instrument().name()).toList();
+        return build.told(ReadingTaken.class).stream()
+                .filter(told -> possible.contains(told.fact().instrument()))
+                .filter(told -> build.entry(told.number()).device().equals(device))
+                .max(Comparator.comparing((Told<ReadingTaken> told) ->
+                                told.fact().dimension().equals(here.dimension().id()))
+                        .thenComparing(told -> build.structure()
+                                .dimension(told.fact().dimension())
+                                .filter(other ->
+                                        other.with().equals(here.dimension().with()))
+                                .isPresent())
+                        .thenComparingLong(Told::number))
+                .map(told -> told.fact().instrument())
+                .orElse(possible.size() == 1 ? possible.get(0) : "");
+    }
+
+    /** The last thing that this device told, if it was a reading. */
+    private static Optional<ReadingTaken> last(Build build, String device) {
+        return build.told(ReadingTaken.class).stream()
+                .filter(told -> told.number() == build.size())
+                .filter(told -> build.entry(told.number()).device().equals(device))
+                .map(Told::fact)
+                .findFirst();
+    }
+}
