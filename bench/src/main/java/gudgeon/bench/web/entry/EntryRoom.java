@@ -50,12 +50,18 @@ public final class EntryRoom {
         List<Fact> facts = new ArrayList<>(new FactForm(opened.build(), form).facts());
         photo(ctx, form, facts);
         refusals.addAll(Refusals.of(opened.build(), facts));
-        Answer answer = refusals.isEmpty()
-                ? keep(ctx, opened, form, facts)
-                : new Answer("refused", refusals, opened.build().size());
-        String back = back(opened, form);
+        Answer answer = answer(ctx, opened, form, facts, refusals);
+        String back = back(opened, form.text("back"));
         if (wantsData(ctx)) {
-            ctx.json(Map.of("state", answer.state(), "sentences", answer.sentences(), "seen", answer.seen()));
+            ctx.json(Map.of(
+                    "state",
+                    answer.state(),
+                    "sentences",
+                    answer.sentences(),
+                    "seen",
+                    answer.seen(),
+                    "questions",
+                    answer.questions().stream().map(Question::json).toList()));
         } else if (answer.isKept()) {
             ctx.redirect(back, HttpStatus.SEE_OTHER);
         } else {
@@ -63,8 +69,22 @@ public final class EntryRoom {
             pages.show(
                     ctx,
                     "entry/answer.jte",
-                    opened.with(Map.of("answer", answer, "back", back, "fields", ctx.formParamMap())));
+                    opened.with(Map.of(
+                            "answer",
+                            answer,
+                            "back",
+                            answer.isAsked() && !form.text("again").isEmpty() ? back(opened, form.text("again")) : back,
+                            "fields",
+                            ctx.formParamMap())));
         }
+    }
+
+    private Answer answer(Context ctx, Opened opened, Form form, List<Fact> facts, List<String> refusals) {
+        long seen = opened.build().size();
+        if (!refusals.isEmpty()) {
+            return new Answer("refused", refusals, seen);
+        }
+        return form.questions().isEmpty() ? keep(ctx, opened, form, facts) : Answer.asked(form.questions(), seen);
     }
 
     private static boolean wantsData(Context ctx) {
@@ -72,8 +92,7 @@ public final class EntryRoom {
     }
 
     /** Only back to a page of the same build. */
-    private static String back(Opened opened, Form form) {
-        String back = form.text("back");
+    private static String back(Opened opened, String back) {
         boolean here = back.equals(opened.frame().address())
                 || (back.startsWith(opened.frame().address() + "/") && !back.contains(".."))
                 || back.startsWith(opened.frame().address() + "?");

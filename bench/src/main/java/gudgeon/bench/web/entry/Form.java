@@ -1,5 +1,6 @@
 package gudgeon.bench.web.entry;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,7 @@ import java.util.function.BiConsumer;
 final class Form {
     private final Map<String, List<String>> fields;
     private final List<String> refusals;
+    private final List<Question> questions = new ArrayList<>();
 
     Form(Map<String, List<String>> fields, List<String> refusals) {
         this.fields = fields;
@@ -94,5 +96,14 @@ final class Form {
 
     void refuse(String sentence) {
         refusals.add(sentence);
+    }
+
+    void ask(Question question) {
+        questions.add(question);
+    }
+
+    /** What is asked before anything is taken down. */
+    List<Question> questions() {
+        return List.copyOf(questions);
     }
 }

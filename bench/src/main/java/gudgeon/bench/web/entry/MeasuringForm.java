@@ -11,6 +11,9 @@ import gudgeon.rebuild.journal.Measuring.InstrumentKept;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Measuring.Stocked;
 import gudgeon.rebuild.journal.Method;
+import gudgeon.rebuild.measure.Slip;
+import gudgeon.rebuild.measure.Slips;
+import gudgeon.rebuild.reading.OwnInstruments;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -53,16 +56,18 @@ final class MeasuringForm {
             form.refuse("No reading was written. Write what the instrument shows.");
             return Optional.empty();
         }
-        return reading("value", dimension, form.whole("piece", "Piece", 1), form.text("at"), form.text("instrument"));
+        return reading(
+                build, "value", dimension, form.whole("piece", "Piece", 1), form.text("at"), form.text("instrument"));
     }
 
     /** A reading that stands in a field; none where the field is empty or the person will read again. */
-    private Optional<Fact> reading(String field, String dimension, int piece, String at, String instrument) {
+    private Optional<Fact> reading(
+            Build before, String field, String dimension, int piece, String at, String instrument) {
         SlipAnswer answer = SlipAnswer.of(form, field);
         if (form.text(field).isEmpty() || answer.again()) {
             return Optional.empty();
         }
-        return Optional.of(new ReadingTaken(
+        ReadingTaken reading = new ReadingTaken(
                 dimension,
                 form.text("part"),
                 piece,
@@ -73,7 +78,17 @@ final class MeasuringForm {
                 Stream.of(form.text("remark"), answer.remark())
                         .filter(said -> !said.isEmpty())
                         .reduce((one, other) -> one + " " + other)
-                        .orElse("")));
+                        .orElse(""));
+        askAbout(before, field, reading);
+        return Optional.of(reading);
+    }
+
+    /** Asks about a reading that looks like a slip, unless that was answered already. */
+    private void askAbout(Build before, String field, ReadingTaken reading) {
+        List<Slip> slips = Slips.of(before, reading);
+        if (!slips.isEmpty() && form.text("answer." + field).isEmpty()) {
+            form.ask(new Question(field, reading.value(), slips));
+        }
     }
 
     /** A bare number in the unit that the form says, else in that of the dimension. */
@@ -94,6 +109,7 @@ final class MeasuringForm {
             for (int piece = 1; piece <= dimension.pieces(); piece++) {
                 for (int place = 0; place < places.size(); place++) {
                     reading(
+                                    build.asIf(facts),
                                     "reading." + dimension.id() + "." + piece + "." + place,
                                     dimension.id(),
                                     piece,
@@ -103,7 +119,8 @@ final class MeasuringForm {
                 }
             }
         }
-        if (facts.isEmpty()) {
+        boolean again = form.starting("answer.").containsValue("again");
+        if (facts.isEmpty() && !again) {
             form.refuse("No reading was written. Write one or more.");
         }
         return facts;
@@ -122,13 +139,19 @@ final class MeasuringForm {
             form.refuse("There is no such reading in this journal. Choose it from the sheet.");
             return List.of();
         }
-        Optional<Fact> instead = form.text("value").isEmpty() ? Optional.empty() : Optional.of(put(wrong.get()));
-        return List.of(new Fact.Corrected(key, form.text("why"), instead));
+        if (SlipAnswer.of(form, "value").again()) {
+            return List.of();
+        }
+        Fact struckOut = new Fact.Corrected(key, form.text("why"), Optional.empty());
+        return form.text("value").isEmpty()
+                ? List.of(struckOut)
+                : List.of(new Fact.Corrected(
+                        key, form.text("why"), Optional.of(instead(wrong.get(), build.asIf(List.of(struckOut))))));
     }
 
-    private Fact put(ReadingTaken wrong) {
+    private Fact instead(ReadingTaken wrong, Build without) {
         SlipAnswer answer = SlipAnswer.of(form, "value");
-        return new ReadingTaken(
+        ReadingTaken right = new ReadingTaken(
                 wrong.dimension(),
                 wrong.part(),
                 wrong.piece(),
@@ -137,10 +160,12 @@ final class MeasuringForm {
                 wrong.instrument(),
                 wrong.celsius(),
                 answer.remark());
+        askAbout(without, "value", right);
+        return right;
     }
 
     private Fact instrument() {
-        return new InstrumentKept(
+        InstrumentKept kept = new InstrumentKept(
                 form.text("instrument"),
                 form.choice("kind", "Kind", InstrumentKind.CALLIPER),
                 form.text("range"),
@@ -148,6 +173,8 @@ final class MeasuringForm {
                 form.text("error"),
                 checked(),
                 form.text("remark"));
+        OwnInstruments.of(List.of(kept)).faults().forEach(form::refuse);
+        return kept;
     }
 
     private Optional<LocalDate> checked() {

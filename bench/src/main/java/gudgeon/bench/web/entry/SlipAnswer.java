@@ -1,5 +1,7 @@
 package gudgeon.bench.web.entry;
 
+import gudgeon.rebuild.measure.Slips;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.Optional;
 
 /**
@@ -15,7 +17,7 @@ record SlipAnswer(boolean again, Optional<String> value, String remark) {
         String answer = form.text("answer." + field);
         return switch (answer) {
             case "" -> new SlipAnswer(false, Optional.empty(), "");
-            case "stands" -> new SlipAnswer(false, Optional.empty(), "Asked, and stands as read.");
+            case "stands" -> new SlipAnswer(false, Optional.empty(), Sentence.of(Slips.STANDS));
             case "again" -> new SlipAnswer(true, Optional.empty(), "");
             default ->
                 new SlipAnswer(

@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
+import gudgeon.rebuild.measure.Sheet;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -23,6 +24,10 @@ public record Spot(Dimension dimension, int piece, String at) {
         return IntStream.rangeClosed(1, dimension.pieces())
                 .boxed()
                 .flatMap(piece -> dimension.places().all().stream().map(at -> new Spot(dimension, piece, at)));
+    }
+
+    static Spot of(Sheet.Row row) {
+        return new Spot(row.dimension(), row.piece(), row.at());
     }
 
     /** Which piece and place, in words; empty where there is one only. */
@@ -54,7 +59,8 @@ public record Spot(Dimension dimension, int piece, String at) {
                 .toList();
     }
 
-    static String written(String text) {
+    /** A text as it stands in an address. */
+    public static String written(String text) {
         return URLEncoder.encode(text, StandardCharsets.UTF_8);
     }
 }

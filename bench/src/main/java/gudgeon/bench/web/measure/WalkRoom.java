@@ -5,14 +5,16 @@ import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Device;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
-import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.measure.Hopeless;
+import gudgeon.rebuild.measure.Sheet;
+import gudgeon.rebuild.measure.Spoken;
 import gudgeon.rebuild.reading.OwnInstrument;
 import gudgeon.rebuild.reading.OwnInstruments;
+import gudgeon.rebuild.sentence.Sentence;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -82,16 +84,11 @@ public final class WalkRoom {
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.MEASURE);
         Build build = opened.build();
-        List<Spot> spots = build.structure().dimensions().stream()
-                .filter(Dimension::isRead)
-                .flatMap(Spot::of)
-                .toList();
-        Optional<Spot> here = Optional.ofNullable(ctx.queryParam("dimension")).isPresent()
-                ? Optional.of(asked(ctx, spots))
-                : spots.stream()
-                        .filter(spot ->
-                                spot.readings(build, part(ctx, build, spot)).isEmpty())
-                        .findFirst();
+        Sheet sheet = Sheet.of(build);
+        List<Spot> spots = sheet.rows().stream().map(Spot::of).toList();
+        Optional<Spot> here = ctx.queryParam("dimension") == null
+                ? sheet.next().or(() -> sheet.missing().stream().findFirst()).map(Spot::of)
+                : Optional.of(asked(ctx, spots));
         if (here.isEmpty()) {
             ctx.redirect(opened.frame().address(Tab.MEASURE));
             return;
@@ -162,12 +159,16 @@ public final class WalkRoom {
                 .orElse(possible.size() == 1 ? possible.get(0) : "");
     }
 
-    /** The last thing that this device told, if it was a reading. */
-    private static Optional<ReadingTaken> last(Build build, String device) {
+    /** The last thing that this device told, if it was a reading, in words; empty if it was not. */
+    private static String last(Build build, String device) {
         return build.told(ReadingTaken.class).stream()
                 .filter(told -> told.number() == build.size())
                 .filter(told -> build.entry(told.number()).device().equals(device))
                 .map(Told::fact)
-                .findFirst();
+                .map(reading -> Sentence.of(build.structure().name(reading.dimension())
+                        + (reading.at().isEmpty() ? "" : ", " + reading.at()) + ": "
+                        + Spoken.of(reading.value(), "")))
+                .findFirst()
+                .orElse("");
     }
 }

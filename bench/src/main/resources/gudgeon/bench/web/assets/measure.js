@@ -41,7 +41,7 @@ const acts = {
   back: erase,
   minus: sign,
   point: () => write("."),
-  unit: () => { unit.value = unit.value === "mm" ? "in" : "mm"; showUnit(); },
+  unit: () => { if (unit) unit.value = unit.value === "mm" ? "in" : "mm"; showUnit(); },
 };
 
 keys.addEventListener("click", event => {

@@ -43,6 +43,10 @@ function ask(item, answer) {
     return;
   }
   const buttons = [];
+  if (answer.state === "asked") {
+    askAbout(item, answer, form);
+    return;
+  }
   if (answer.state === "clashed") {
     buttons.push(["Send mine all the same", () => {
       item.body = item.body.replace(/(^|&)seen=\d+/, `$1seen=${answer.seen}`);
@@ -55,6 +59,33 @@ function ask(item, answer) {
     location.assign(item.back);
   }]);
   say(answer.sentences.join(" "), buttons);
+  line?.scrollIntoView({block: "nearest"});
+}
+
+// a reading that looks like a slip is never put right unasked; where several do, they are asked about one after the other
+function askAbout(item, answer, form) {
+  const question = answer.questions[0];
+  const send = value => () => {
+    item.body = `${item.body}&${new URLSearchParams({[question.answer]: value})}`;
+    keep([item, ...kept().filter(other => other.key !== item.key)]);
+    flush();
+  };
+  const again = () => {
+    drop(item.key);
+    if (!form?.isConnected) {
+      location.assign(item.back);
+      return;
+    }
+    form.classList.remove("kept");
+    form.querySelectorAll("button").forEach(button => { button.disabled = false; });
+    say("");
+    form.querySelector("input[type=text]")?.select();
+  };
+  say(answer.sentences.join(" "), [
+    ...question.meant.map(meant => [`${meant} is meant`, send(meant)]),
+    [`${question.typed}, as typed`, send("stands")],
+    ["Read it again", answer.questions.length === 1 ? again : send("again")],
+  ]);
   line?.scrollIntoView({block: "nearest"});
 }
 
