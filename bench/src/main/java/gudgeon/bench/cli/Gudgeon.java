@@ -30,6 +30,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             MeasureCommand.class,
             PlanCommand.class,
             UndoCommand.class,
+            BoreCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,

@@ -44,6 +44,16 @@ public record ValveFace(double headMm, double faceMm, double angleDeg) {
         return new Landing(outer, Math.max(0, contact), inner);
     }
 
+    /**
+     * By how much in mm a head must be wider to stand higher on the same seat: on a cone each mm up is 2 / tan(angle) across.
+     *
+     * @param higherMm how much higher, 0 or more
+     * @param angleDeg angle of the seat from the plane of its rim
+     */
+    public static double widerMm(double higherMm, double angleDeg) {
+        return 2 * higherMm / Math.tan(Math.toRadians(angleDeg));
+    }
+
     private static double innerMm(double headMm, double faceMm, double angleDeg) {
         return headMm - 2 * faceMm * Math.cos(Math.toRadians(angleDeg));
     }

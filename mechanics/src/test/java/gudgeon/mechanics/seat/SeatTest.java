@@ -100,4 +100,14 @@ class SeatTest {
         assertThatThrownBy(() -> new ValveFace(2, 2, 45)).hasMessageContaining("narrower than its head");
         assertThat(SEAT.cut(0, 0, 0)).isEqualTo(SEAT);
     }
+
+    /** A head wider by that much, on a seat cut in by so much, has its face where the old head's was. */
+    @Test
+    void aWiderHeadMakesUpForASunkSeat() {
+        assertThat(ValveFace.widerMm(0.3, 45)).isEqualTo(0.6, within(1e-12));
+        for (double angle : new double[] {30, 45, 60}) {
+            double cone = 21.0 / 2 - 0.3 / Math.tan(Math.toRadians(angle)) + ValveFace.widerMm(0.3, angle) / 2;
+            assertThat(cone).isEqualTo(21.0 / 2, within(1e-12));
+        }
+    }
 }

@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.BinaryOperator;
 
 /**
  * What a dimension was found to be at one place of one piece, since its part last came back from a machinist: what was read before
@@ -56,10 +57,19 @@ public record Gauged(String at, int piece, Quantity size, boolean doubtKnown, lo
      * Every place on the part that counts, with only the last reading at each: for what is filed, shimmed or set until it is right.
      */
     public static List<Gauged> last(Build build, Dimension dimension) {
+        return one(build, dimension, (earlier, later) -> later);
+    }
+
+    /** The same with only the first. */
+    public static List<Gauged> first(Build build, Dimension dimension) {
+        return one(build, dimension, (earlier, later) -> earlier);
+    }
+
+    private static List<Gauged> one(Build build, Dimension dimension, BinaryOperator<Told<ReadingTaken>> which) {
         Map<String, Told<ReadingTaken>> places = new LinkedHashMap<>();
         since(build, dimension, part(build, dimension.of()))
                 .forEach(told ->
-                        places.put(told.fact().piece() + " " + told.fact().at(), told));
+                        places.merge(told.fact().piece() + " " + told.fact().at(), told, which));
         Map<Long, ReadingTaken> taken = new LinkedHashMap<>();
         places.values().forEach(told -> taken.put(told.number(), told.fact()));
         return figures(build, dimension, taken);

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.valvework;
+
+import org.jspecify.annotations.NullMarked;
