@@ -22,8 +22,7 @@ final class BoreJson {
     static String text(Build build, Optional<BorePlan> plan) {
         Map<String, @Nullable Object> json = new LinkedHashMap<>();
         json.put("bore", plan.map(BoreJson::plan).orElse(null));
-        json.put(
-                "springs", SpringRoom.all(build).stream().map(BoreJson::spring).toList());
+        json.put("springs", SpringRoom.all(build).stream().map(BoreJson::spring).toList());
         json.put(
                 "seats",
                 ValveSeat.all(build).stream().map(seat -> seat(build, seat)).toList());

@@ -2,6 +2,7 @@ package gudgeon.bench.cli;
 
 import static gudgeon.bench.cli.Terminal.run;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -33,21 +34,23 @@ class BoreCommandTest {
         Terminal plan = run("bore", "--book", TARN, "--journal", drill("27-sent-before-the-piston"), "--json");
         assertThat(plan.code()).isZero();
         JsonNode ask = new ObjectMapper().readTree(plan.out()).get("bore").get("ask");
-        // skirt 50.47, clearance wanted 0.02 to 0.05, less the micrometer's doubt at both ends
-        assertThat(ask.get("leastMm").asDouble()).isBetween(50.49, 50.50);
-        assertThat(ask.get("mostMm").asDouble()).isBetween(50.505, 50.52);
-        assertThat(ask.get("work").asText()).contains("50.49").contains("handed over");
+        // skirt 50.47 ± 0.0074 (step 0.01, error 0.004), clearance wanted 0.02 to 0.05: 50.4974 to 50.5126, inwards to
+        // whole 0.005
+        assertThat(ask.get("leastMm").asDouble()).isEqualTo(50.50, within(1e-9));
+        assertThat(ask.get("mostMm").asDouble()).isEqualTo(50.51, within(1e-9));
+        assertThat(ask.get("work").asText())
+                .startsWith("Bore and hone to 50.500 mm +0.010 / -0")
+                .contains("handed over");
     }
 
     @Test
     void saysHowTheSpringsStand() throws Exception {
-        String[] springs = {"bore", "--book", TARN, "--journal", drill("08-springs-shimmed-too-far")};
-        assertThat(run(springs).out()).doesNotContain("Springs:");
-        assertThat(run("bore", "--book", TARN, "--journal", drill("08-springs-shimmed-too-far"), "--valves")
-                        .out())
+        String journal = drill("08-springs-shimmed-too-far");
+        assertThat(run("bore", "--book", TARN, "--journal", journal).out()).doesNotContain("Springs:");
+        assertThat(run("bore", "--book", TARN, "--journal", journal, "--valves").out())
                 .contains("Springs:")
                 .contains("of shims may go under it");
-        Terminal json = run("bore", "--book", TARN, "--journal", drill("08-springs-shimmed-too-far"), "--json");
+        Terminal json = run("bore", "--book", TARN, "--journal", journal, "--json");
         JsonNode spring = new ObjectMapper().readTree(json.out()).get("springs").get(0);
         assertThat(spring.get("short").asBoolean()).isFalse();
         assertThat(spring.get("marginMm").asDouble()).isGreaterThan(1);

@@ -6,6 +6,7 @@ import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
+import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.measure.Slip.Kind;
 import gudgeon.rebuild.reading.OwnInstrument;
 import gudgeon.rebuild.reading.OwnInstruments;
@@ -158,11 +159,21 @@ public final class Slips {
                         + " meant? It looks like " + kind.words() + ".");
     }
 
-    /** Other readings of the dimension on the same part. */
+    /** Other readings of the dimension on the same part as it was: a machinist makes it another. */
     private List<Told<ReadingTaken>> others() {
         return build.readings(dimension.id(), reading.part()).stream()
                 .filter(told -> told.number() != number)
+                .filter(told -> workBefore(told.number()) == workBefore(number))
                 .toList();
+    }
+
+    /** Number of the entry with which the part came back from a machinist last before an entry; 0 if it did not. */
+    private long workBefore(long entry) {
+        return build.told(WorkBack.class, dimension.of()).stream()
+                .filter(told -> told.fact().part().equals(reading.part()) && told.number() < entry)
+                .mapToLong(Told::number)
+                .max()
+                .orElse(0);
     }
 
     private List<Double> values(List<Told<ReadingTaken>> readings) {
