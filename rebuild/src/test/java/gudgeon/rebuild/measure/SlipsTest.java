@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
+import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.measure.Slip.Kind;
 import java.util.List;
 import java.util.Locale;
@@ -43,6 +44,19 @@ class SlipsTest {
             assertThat(slip.meant()).isEqualTo(meant);
             assertThat(slip.sentence()).contains(typed, meant, "?");
         });
+    }
+
+    @Test
+    void aPartBackFromAMachinistIsAnother() {
+        Build bored = with(join(
+                bore("bore gauge", "39.012 mm"),
+                new WorkBack("barrel", "", ""),
+                read("bore", TOP, "39.050 mm", "bore gauge")));
+        assertThat(slips(bored, read("bore", TOP, "39.051 mm", "bore gauge"))).isEmpty();
+        assertThat(slips(bored, read("bore", TOP, "39.2 mm", "bore gauge")))
+                .singleElement()
+                .satisfies(slip ->
+                        assertThat(slip.sentence()).contains("39.050 mm").doesNotContain("39.012"));
     }
 
     @Test
