@@ -48,7 +48,7 @@ public final class DimensionLine {
             return "";
         }
         String each = heights.isEmpty() || axes.isEmpty() ? "" : "; each ";
-        return "At: " + String.join(", ", heights) + each + String.join(", ", axes) + ".";
+        return "Places: " + String.join(", ", heights) + each + String.join(", ", axes) + ".";
     }
 
     private String follows(Derivation derivation) {

@@ -108,7 +108,8 @@ class AssemblySheetTest {
         assertThat(sizes.stream().flatMap(part -> part.lines().stream()))
                 .anySatisfy(line -> assertThat(line)
                         .startsWith("Bore. ")
-                        .contains("At: top of the rings' travel, middle, bottom; each along the pin, across the pin.")
+                        .contains(
+                                "Places: top of the rings' travel, middle, bottom; each along the pin, across the pin.")
                         .contains("With bore gauge set with a micrometer."))
                 .anySatisfy(line -> assertThat(line)
                         .startsWith("Clearance of the piston in the bore.")

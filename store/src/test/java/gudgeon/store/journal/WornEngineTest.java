@@ -66,6 +66,7 @@ class WornEngineTest {
     void whatTheVernierCanNotProveTheMicrometerDoes() {
         assertThat(outcome(before("micrometer"), "pin-diameter")).isEqualTo(Outcome.UNPROVEN);
         assertThat(outcome(whole(), "pin-diameter")).isEqualTo(Outcome.IN_LIMITS);
+        assertThat(Verdict.all(whole())).extracting(Verdict::outcome).doesNotContain(Outcome.UNPROVEN);
     }
 
     @Test
