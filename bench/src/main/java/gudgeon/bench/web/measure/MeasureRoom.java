@@ -10,6 +10,7 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.measure.Outcome;
 import gudgeon.rebuild.measure.Proof;
 import gudgeon.rebuild.measure.Proofs;
 import gudgeon.rebuild.measure.Verdict;
@@ -44,7 +45,17 @@ public final class MeasureRoom {
      * @param part name of the part that was measured; empty for the one that came off
      * @param parts names of all its parts
      */
-    public record Measured(Position position, String part, List<String> parts, List<Line> lines) {}
+    public record Measured(Position position, String part, List<String> parts, List<Line> lines) {
+        /** Whether anything was read on it. */
+        public boolean isBegun() {
+            return lines.stream().anyMatch(line -> line.verdict().outcome() != Outcome.NOT_MEASURED);
+        }
+
+        /** Its lines of one outcome. */
+        Stream<Line> of(Outcome outcome) {
+            return lines.stream().filter(line -> line.verdict().outcome() == outcome);
+        }
+    }
 
     /**
      * A dimension as the sheet shows it.
@@ -52,6 +63,16 @@ public final class MeasureRoom {
      * @param proofs what would prove it, where that is open
      */
     public record Line(Verdict verdict, List<Proof> proofs) {}
+
+    /** What the person is to look at first: all that is out of limits or unproven, and how much is not measured. */
+    public record Summary(List<Line> out, List<Line> unproven, long notMeasured) {
+        static Summary of(List<Measured> all) {
+            return new Summary(
+                    all.stream().flatMap(one -> one.of(Outcome.OUT_OF_LIMITS)).toList(),
+                    all.stream().flatMap(one -> one.of(Outcome.UNPROVEN)).toList(),
+                    all.stream().flatMap(one -> one.of(Outcome.NOT_MEASURED)).count());
+        }
+    }
 
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.MEASURE);
@@ -63,7 +84,10 @@ public final class MeasureRoom {
                 .filter(one -> !one.lines().isEmpty())
                 .toList();
         pages.show(
-                ctx, "measure/page.jte", opened.with(Map.of("measured", measured, "of", of, "lengths", lengths(ctx))));
+                ctx,
+                "measure/page.jte",
+                opened.with(Map.of(
+                        "measured", measured, "summary", Summary.of(measured), "of", of, "lengths", lengths(ctx))));
     }
 
     private static Measured measured(Build build, Position position, @Nullable String asked) {

@@ -53,7 +53,7 @@ public final class WalkRoom {
      * @param next the place after this one, if any
      * @param read what was read here already
      * @param choices instruments that measure in this unit
-     * @param chosen name of the one that this device used last here; empty if none
+     * @param chosen name of the one that was used last for such a dimension; empty if none
      */
     public record Walk(
             Spot spot,
@@ -140,20 +140,20 @@ public final class WalkRoom {
                 .orElse("");
     }
 
-    /** The instrument that this device read the dimension with last; else the one that it read anything of this kind with. */
+    /** The instrument that was used last for this dimension, or for one that wants the same; on this device, if it was one. */
     private static String chosen(Build build, Spot here, List<Choice> choices, String device) {
         List<String> possible =
                 choices.stream().map(choice -> choice.instrument().name()).toList();
         return build.told(ReadingTaken.class).stream()
                 .filter(told -> possible.contains(told.fact().instrument()))
-                .filter(told -> build.entry(told.number()).device().equals(device))
+                .filter(told -> build.structure()
+                        .dimension(told.fact().dimension())
+                        .filter(other -> other.with().equals(here.dimension().with()))
+                        .isPresent())
                 .max(Comparator.comparing((Told<ReadingTaken> told) ->
+                                build.entry(told.number()).device().equals(device))
+                        .thenComparing(told ->
                                 told.fact().dimension().equals(here.dimension().id()))
-                        .thenComparing(told -> build.structure()
-                                .dimension(told.fact().dimension())
-                                .filter(other ->
-                                        other.with().equals(here.dimension().with()))
-                                .isPresent())
                         .thenComparingLong(Told::number))
                 .map(told -> told.fact().instrument())
                 .orElse(possible.size() == 1 ? possible.get(0) : "");
