@@ -70,7 +70,7 @@ public final class Hopeless {
     }
 
     /** The value of a part as good as can be: the middle of a new one's range, else of the limits if there are two. */
-    private static OptionalDouble best(Dimension dimension) {
+    static OptionalDouble best(Dimension dimension) {
         OptionalDouble asNew = dimension.standard().map(Hopeless::middle).orElse(OptionalDouble.empty());
         OptionalDouble middle = dimension.expect().map(Hopeless::middle).orElse(OptionalDouble.empty());
         Optional<ToleranceInterval> limits = dimension.expect().map(Verdict::interval);

@@ -7,6 +7,7 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.InstrumentKind;
 import gudgeon.rebuild.journal.Measuring.InstrumentKept;
+import gudgeon.rebuild.measure.Provable;
 import gudgeon.rebuild.reading.OwnInstrument;
 import gudgeon.rebuild.reading.OwnInstruments;
 import io.javalin.config.RoutesConfig;
@@ -39,8 +40,10 @@ public final class InstrumentRoom {
      *
      * @param read what it comes to; empty where its figures can't be used
      * @param doubts what is to be known of it before it is trusted, sentences
+     * @param good what it is good for; empty where its figures can't be used
      */
-    public record Line(InstrumentKept kept, Optional<OwnInstrument> read, List<String> doubts) {}
+    public record Line(
+            InstrumentKept kept, Optional<OwnInstrument> read, List<String> doubts, Optional<Provable> good) {}
 
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.MEASURE);
@@ -53,20 +56,22 @@ public final class InstrumentRoom {
                 "measure/instruments.jte",
                 opened.with(Map.of(
                         "lines",
-                        build.instruments().stream().map(this::line).toList(),
+                        build.instruments().stream()
+                                .map(kept -> line(build, kept))
+                                .toList(),
                         "kinds",
                         List.of(InstrumentKind.values()),
                         "chosen",
                         chosen)));
     }
 
-    private Line line(InstrumentKept kept) {
+    private Line line(Build build, InstrumentKept kept) {
         OwnInstruments alone = OwnInstruments.of(List.of(kept));
         Optional<OwnInstrument> read = alone.all().stream().findFirst();
         List<String> doubts = read.isEmpty()
                 ? alone.faults()
                 : read.flatMap(one -> one.unchecked(LocalDate.now(clock))).stream()
                         .toList();
-        return new Line(kept, read, doubts);
+        return new Line(kept, read, doubts, read.map(one -> Provable.with(build, one)));
     }
 }

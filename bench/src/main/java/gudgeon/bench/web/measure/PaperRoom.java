@@ -2,6 +2,7 @@ package gudgeon.bench.web.measure;
 
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Device;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Dimension;
@@ -14,6 +15,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The sheet for the wall and typing it in afterwards: {@code /builds/<id>/measure/blank} and
@@ -61,7 +63,20 @@ public final class PaperRoom {
                 .filter(name -> build.part(position, name).isPresent())
                 .or(() -> build.partFor(position).map(Part::name))
                 .orElse("");
-        pages.show(ctx, "measure/type.jte", opened.with(Map.of("all", all, "chosen", chosen, "part", part)));
+        pages.show(
+                ctx,
+                "measure/type.jte",
+                opened.with(Map.of(
+                        "all",
+                        all,
+                        "chosen",
+                        chosen,
+                        "part",
+                        part,
+                        "instruments",
+                        chosen.dimensions().stream()
+                                .collect(Collectors.toMap(
+                                        Dimension::id, one -> LastUsed.of(build, one, Device.of(ctx)))))));
     }
 
     private static List<ToRead> all(Build build) {

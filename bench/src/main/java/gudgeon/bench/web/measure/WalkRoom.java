@@ -18,7 +18,6 @@ import gudgeon.rebuild.sentence.Sentence;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,6 +63,12 @@ public final class WalkRoom {
             List<Choice> choices,
             String chosen,
             PlaceDrawing drawing) {
+        /** What an address says of a place beside this one; the part stays the same as long as the position does. */
+        public String query(Spot other) {
+            boolean same = other.dimension().of().equals(spot.dimension().of());
+            return other.query(same ? part : "");
+        }
+
         /** Whether the chosen instrument reads inches. */
         public boolean inches() {
             return choices.stream()
@@ -127,7 +132,7 @@ public final class WalkRoom {
                 at + 1 < spots.size() ? Optional.of(spots.get(at + 1)) : Optional.empty(),
                 here.readings(build, part),
                 choices,
-                chosen(build, here, choices, Device.of(ctx)),
+                LastUsed.of(build, here.dimension(), Device.of(ctx)),
                 PlaceDrawing.of(here.dimension().places(), here.at()));
     }
 
@@ -138,25 +143,6 @@ public final class WalkRoom {
                 .filter(name -> build.part(position, name).isPresent())
                 .or(() -> build.partFor(position).map(Part::name))
                 .orElse("");
-    }
-
-    /** The instrument that was used last for this dimension, or for one that wants the same; on this device, if it was one. */
-    private static String chosen(Build build, Spot here, List<Choice> choices, String device) {
-        List<String> possible =
-                choices.stream().map(choice -> choice.instrument().name()).toList();
-        return build.told(ReadingTaken.class).stream()
-                .filter(told -> possible.contains(told.fact().instrument()))
-                .filter(told -> build.structure()
-                        .dimension(told.fact().dimension())
-                        .filter(other -> other.with().equals(here.dimension().with()))
-                        .isPresent())
-                .max(Comparator.comparing((Told<ReadingTaken> told) ->
-                                build.entry(told.number()).device().equals(device))
-                        .thenComparing(told ->
-                                told.fact().dimension().equals(here.dimension().id()))
-                        .thenComparingLong(Told::number))
-                .map(told -> told.fact().instrument())
-                .orElse(possible.size() == 1 ? possible.get(0) : "");
     }
 
     /** The last thing that this device told, if it was a reading, in words; empty if it was not. */
