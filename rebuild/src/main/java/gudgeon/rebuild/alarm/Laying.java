@@ -5,6 +5,7 @@ import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Laid;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.build.PartSize;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.journal.Fact.Measured;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
@@ -59,7 +60,7 @@ final class Laying {
     private static boolean isInFigures(Build build, ReadingTaken read) {
         return build.structure()
                 .dimension(read.dimension())
-                .flatMap(build::figure)
+                .flatMap(dimension -> PartSize.booked(build.book(), dimension))
                 .isPresent();
     }
 

@@ -7,6 +7,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.build.StepState;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -25,11 +26,18 @@ final class NothingComparedRule implements Rule {
         if (!part.agrees()) {
             return Stream.of(differs(position, part, goesIn));
         }
-        boolean unknown =
-                part.mayDiffer() && part.compared().isEmpty() && part.sizes().isEmpty();
+        boolean unknown = part.mayDiffer()
+                && part.compared().isEmpty()
+                && part.sizes().isEmpty()
+                && !isRead(build, position, part);
         return position.critical() && unknown && goesIn > 0
                 ? Stream.of(notCompared(position, part, goesIn))
                 : Stream.empty();
+    }
+
+    private static boolean isRead(Build build, Position position, Part part) {
+        return build.told(ReadingTaken.class, position.id()).stream()
+                .anyMatch(told -> told.fact().part().equals(part.name()));
     }
 
     /** Number of the entry with which the part began to go in, 0 if it does not yet. */

@@ -3,7 +3,9 @@ package gudgeon.rebuild.alarm;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Countable;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.journal.Measuring.InstrumentKept;
 import gudgeon.rebuild.journal.Way;
 import java.util.List;
 import java.util.Optional;
@@ -15,11 +17,11 @@ final class PartsRule implements Rule {
     private volatile Optional<Answer> last = Optional.empty();
 
     /** All that the rules look at, of one position. */
-    private record AtHand(Position position, Optional<Part> part, Way way, long shownBy) {}
+    private record AtHand(Position position, Optional<Part> part, Way way, long shownBy, long worked) {}
 
-    private record Answer(EngineBook book, List<AtHand> parts, List<Alarm> alarms) {
-        boolean isOf(EngineBook other, List<AtHand> otherParts) {
-            return parts.equals(otherParts) && book.equals(other);
+    private record Answer(EngineBook book, List<InstrumentKept> with, List<AtHand> parts, List<Alarm> alarms) {
+        boolean isOf(Build build, List<AtHand> otherParts) {
+            return parts.equals(otherParts) && with.equals(build.instruments()) && book.equals(build.book());
         }
     }
 
@@ -34,7 +36,7 @@ final class PartsRule implements Rule {
                 .map(position -> atHand(build, position))
                 .toList();
         return last
-                .filter(answer -> answer.isOf(build.book(), parts))
+                .filter(answer -> answer.isOf(build, parts))
                 .orElseGet(() -> answered(build, parts))
                 .alarms()
                 .stream();
@@ -43,6 +45,7 @@ final class PartsRule implements Rule {
     private Answer answered(Build build, List<AtHand> parts) {
         Answer answer = new Answer(
                 build.book(),
+                build.instruments(),
                 parts,
                 rules.stream().flatMap(rule -> rule.alarms(build)).toList());
         last = Optional.of(answer);
@@ -50,10 +53,12 @@ final class PartsRule implements Rule {
     }
 
     private static AtHand atHand(Build build, Position position) {
+        Optional<Part> part = build.partFor(position.id());
         return new AtHand(
                 position,
-                build.partFor(position.id()),
+                part,
                 build.place(position.id()).way(),
-                Laying.shownBy(build, position.id()));
+                Laying.shownBy(build, position.id()),
+                Countable.since(build, position.id(), part.map(Part::name).orElse("")));
     }
 }

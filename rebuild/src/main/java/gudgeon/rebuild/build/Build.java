@@ -1,10 +1,8 @@
 package gudgeon.rebuild.build;
 
 import gudgeon.rebuild.book.Check;
-import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Position;
-import gudgeon.rebuild.book.Size;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Entry;
@@ -14,7 +12,6 @@ import gudgeon.rebuild.journal.Measuring;
 import gudgeon.rebuild.journal.Measuring.InstrumentKept;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Origin;
-import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -148,33 +145,6 @@ public final class Build {
                 .filter(told -> told.fact().dimension().equals(dimension))
                 .filter(told -> told.fact().part().equals(part))
                 .toList();
-    }
-
-    /**
-     * The readings of a dimension on one part that count, by the number of their entry: those since it came back from a machinist
-     * last, since what was read before is of what it was.
-     *
-     * @param part the part entered for the dimension's position; empty for the one that came off
-     */
-    public Map<Long, ReadingTaken> readingsThatCount(Dimension dimension, String part) {
-        long since = told(WorkBack.class, dimension.of()).stream()
-                .filter(told -> told.fact().part().equals(part))
-                .mapToLong(Told::number)
-                .max()
-                .orElse(0);
-        Map<Long, ReadingTaken> count = new LinkedHashMap<>();
-        readings(dimension.id(), part).stream()
-                .filter(told -> told.number() > since)
-                .forEach(told -> count.put(told.number(), told.fact()));
-        return count;
-    }
-
-    /** The size that the book's figures have of a dimension, if they know it. */
-    public Optional<Size> figure(Dimension dimension) {
-        return structure()
-                .position(dimension.of())
-                .filter(position -> !dimension.key().isEmpty())
-                .flatMap(position -> PartSize.booked(book(), position, dimension.key()));
     }
 
     /** The person's instruments, each as it was said to be last, in the order in which they came. */

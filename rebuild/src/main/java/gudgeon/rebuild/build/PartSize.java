@@ -1,5 +1,6 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.book.Position;
@@ -40,8 +41,15 @@ public record PartSize(String key, String label, String booked, String measured)
         return sizes;
     }
 
-    /** The size of a position's part that the book's figures have under a key. */
-    static Optional<Size> booked(EngineBook book, Position position, String key) {
+    /** The size that the book's figures have of a dimension, if they know it. */
+    public static Optional<Size> booked(EngineBook book, Dimension dimension) {
+        return book.structure()
+                .position(dimension.of())
+                .filter(position -> !dimension.key().isEmpty())
+                .flatMap(position -> booked(book, position, dimension.key()));
+    }
+
+    private static Optional<Size> booked(EngineBook book, Position position, String key) {
         if (position.pressed().isPresent()) {
             return position.pressed().filter(size -> key.equals("pressed"));
         }

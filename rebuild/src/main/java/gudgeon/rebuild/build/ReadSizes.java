@@ -22,9 +22,9 @@ record ReadSizes(Build build, Position position, Part part) {
     Map<String, Size> byKey() {
         Map<String, Size> sizes = new LinkedHashMap<>();
         for (Dimension dimension : build.structure().dimensionsOf(position.id())) {
-            Optional<Size> booked = build.figure(dimension).filter(size -> size.unit() == dimension.unit());
-            Map<Long, ReadingTaken> taken =
-                    booked.isEmpty() ? Map.of() : build.readingsThatCount(dimension, part.name());
+            Optional<Size> booked =
+                    PartSize.booked(build.book(), dimension).filter(size -> size.unit() == dimension.unit());
+            Map<Long, ReadingTaken> taken = booked.isEmpty() ? Map.of() : Countable.of(build, dimension, part.name());
             if (!taken.isEmpty() && Collections.max(taken.keySet()) > toldAsWhole(dimension.key())) {
                 Figures.of(dimension, taken, OwnInstruments.of(build.instruments()))
                         .overAll()

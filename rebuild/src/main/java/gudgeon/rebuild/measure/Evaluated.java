@@ -2,6 +2,7 @@ package gudgeon.rebuild.measure;
 
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Countable;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.reading.Figure;
 import gudgeon.rebuild.reading.Figures;
@@ -47,7 +48,7 @@ public record Evaluated(Dimension dimension, String part, List<Figure> figures, 
 
     private static Evaluated read(Build build, Dimension dimension, String part) {
         Figures found =
-                Figures.of(dimension, build.readingsThatCount(dimension, part), OwnInstruments.of(build.instruments()));
+                Figures.of(dimension, Countable.of(build, dimension, part), OwnInstruments.of(build.instruments()));
         int wanted = dimension.places().all().size() * dimension.pieces();
         return new Evaluated(
                 dimension,

@@ -7,6 +7,7 @@ import gudgeon.rebuild.book.Size;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.PartSize;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -118,7 +119,7 @@ record Plausible(double least, double most) {
 
     /** By the size that the trial fit's figures have of it. */
     private static Optional<Plausible> byFigure(Build build, Dimension dimension) {
-        return build.figure(dimension)
+        return PartSize.booked(build.book(), dimension)
                 .filter(size -> size.unit() == dimension.unit())
                 .map(Size::value)
                 .filter(value -> Math.abs(value) >= 1)

@@ -4,9 +4,9 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.TypedSize;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Countable;
 import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
-import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.measure.Slip.Kind;
 import gudgeon.rebuild.reading.OwnInstrument;
 import gudgeon.rebuild.reading.OwnInstruments;
@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -68,7 +69,7 @@ public final class Slips {
     private List<Slip> slips() {
         OptionalDouble value = value(reading, reading.value());
         Optional<SlipText> text = SlipText.of(reading.value());
-        if (value.isEmpty()) {
+        if (value.isEmpty() || number <= Countable.since(build, dimension.of(), reading.part())) {
             return List.of();
         }
         List<Told<ReadingTaken>> samePlace = others().stream()
@@ -159,21 +160,12 @@ public final class Slips {
                         + " meant? It looks like " + kind.words() + ".");
     }
 
-    /** Other readings of the dimension on the same part as it was: a machinist makes it another. */
+    /** Other readings of the dimension on the same part as it is now: a machinist makes it another. */
     private List<Told<ReadingTaken>> others() {
+        Set<Long> count = Countable.of(build, dimension, reading.part()).keySet();
         return build.readings(dimension.id(), reading.part()).stream()
-                .filter(told -> told.number() != number)
-                .filter(told -> workBefore(told.number()) == workBefore(number))
+                .filter(told -> told.number() != number && count.contains(told.number()))
                 .toList();
-    }
-
-    /** Number of the entry with which the part came back from a machinist last before an entry; 0 if it did not. */
-    private long workBefore(long entry) {
-        return build.told(WorkBack.class, dimension.of()).stream()
-                .filter(told -> told.fact().part().equals(reading.part()) && told.number() < entry)
-                .mapToLong(Told::number)
-                .max()
-                .orElse(0);
     }
 
     private List<Double> values(List<Told<ReadingTaken>> readings) {

@@ -58,15 +58,25 @@ public record Verdict(
         }
         Condition condition = condition(evaluated);
         if (limits.isEmpty()) {
-            Figure worst = worst(evaluated, evaluated.dimension().standard());
+            Figure worst = worst(evaluated.figures(), evaluated.dimension().standard());
             return new Verdict(evaluated, Outcome.NO_LIMITS, Optional.of(worst), Optional.empty(), condition);
         }
-        Figure worst = worst(evaluated, limits);
-        if (!worst.doubtKnown()) {
-            return new Verdict(evaluated, Outcome.UNPROVEN, Optional.of(worst), Optional.empty(), condition);
+        return limited(evaluated, limits.get(), condition);
+    }
+
+    /** A place of which nobody said what it was read with proves nothing, but does not undo what another proves to be out. */
+    private static Verdict limited(Evaluated evaluated, Expect limits, Condition condition) {
+        List<Figure> known =
+                evaluated.figures().stream().filter(Figure::doubtKnown).toList();
+        Optional<Figure> unknown = evaluated.figures().stream()
+                .filter(figure -> !figure.doubtKnown())
+                .findFirst();
+        Optional<Figure> worst = known.isEmpty() ? Optional.empty() : Optional.of(worst(known, Optional.of(limits)));
+        Optional<Conformity> chances = worst.map(figure -> Conformity.of(figure.quantity(), interval(limits)));
+        if (unknown.isPresent() && chances.filter(one -> one.zone() == Zone.OUT).isEmpty()) {
+            return new Verdict(evaluated, Outcome.UNPROVEN, unknown, Optional.empty(), condition);
         }
-        Conformity chances = Conformity.of(worst.quantity(), interval(limits.get()));
-        return new Verdict(evaluated, outcome(chances, evaluated), Optional.of(worst), Optional.of(chances), condition);
+        return new Verdict(evaluated, outcome(chances.orElseThrow(), evaluated), worst, chances, condition);
     }
 
     private static Outcome outcome(Conformity chances, Evaluated evaluated) {
@@ -110,10 +120,10 @@ public record Verdict(
     }
 
     /** The figure that is the least likely to be in limits; that of unknown doubt only by its value. */
-    private static Figure worst(Evaluated evaluated, Optional<Expect> limits) {
+    private static Figure worst(List<Figure> figures, Optional<Expect> limits) {
         ToleranceInterval interval = limits.map(Verdict::interval)
                 .orElse(new ToleranceInterval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
-        return evaluated.figures().stream()
+        return figures.stream()
                 .min(Comparator.comparingDouble((Figure figure) ->
                                 Conformity.of(figure.quantity(), interval).inside())
                         .thenComparingDouble(figure -> interval.room(figure.value())))
@@ -125,7 +135,7 @@ public record Verdict(
         if (standard.isEmpty()) {
             return Condition.NOT_SAID;
         }
-        Figure worst = worst(evaluated, standard);
+        Figure worst = worst(evaluated.figures(), standard);
         if (!worst.doubtKnown()) {
             return Condition.NOT_SAID;
         }

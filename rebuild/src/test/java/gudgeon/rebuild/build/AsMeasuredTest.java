@@ -15,13 +15,19 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Fitted;
 import gudgeon.rebuild.journal.Fact.Measured;
 import gudgeon.rebuild.journal.Fact.PartEntered;
+import gudgeon.rebuild.journal.InstrumentKind;
+import gudgeon.rebuild.journal.Measuring.InstrumentKept;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.journal.Way;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class AsMeasuredTest {
@@ -37,6 +43,8 @@ class AsMeasuredTest {
                           - {id: inlet-valve, name: inlet valve, sizes: valves.inlet}
                         steps:
                           - {id: fit, name: Fit them all, fits: [piston, head-gasket, base-gasket, inlet-valve]}
+                        dimensions:
+                          - {id: inlet-head, name: head of the inlet valve, of: inlet-valve, key: head, axes: [one way, square to it]}
                         """).structure();
         return new EngineBook(tarn.engine(), tarn.geometry(), structure);
     }
@@ -124,6 +132,28 @@ class AsMeasuredTest {
         AsMeasured asMeasured = after(new Measured("inlet-valve", "", Map.of("head", "0.93 in")));
         assertThat(asMeasured.geometry().valve("inlet").orElseThrow().head().value())
                 .isCloseTo(23.622, within(1e-9));
+    }
+
+    @Test
+    void readingsOfASizeThatTheFiguresKnowFlowIntoIt() throws IOException {
+        Fact micrometer = new InstrumentKept(
+                "micrometer", InstrumentKind.MICROMETER, "0 to 25 mm", "0.01 mm", "0.004 mm", Optional.empty(), "");
+        AsMeasured asMeasured = after(micrometer, head("one way", "23.60 mm"), head("square to it", "23.64 mm"));
+        Size head = asMeasured.geometry().valve("inlet").orElseThrow().head();
+        assertThat(head.value()).isCloseTo(23.62, within(1e-9));
+        // the micrometer's 0.004 / sqrt 3 and 0.01 / sqrt 12, and half of what the two places differ by, 0.02 / sqrt 3
+        assertThat(head.quantity().standardUncertainty()).isCloseTo(0.012124, within(1e-5));
+        assertThat(head.howMeasured()).contains("mean of 2 readings");
+        assertThat(asMeasured.differs()).isTrue();
+        AsMeasured later =
+                after(micrometer, head("one way", "23.60 mm"), new Measured("inlet-valve", "", Map.of("head", "23.5")));
+        assertThat(later.geometry().valve("inlet").orElseThrow().head().value()).isEqualTo(23.5);
+        AsMeasured worked = after(micrometer, head("one way", "23.60 mm"), new WorkBack("inlet-valve", "", "faced"));
+        assertThat(worked.geometry()).isEqualTo(book().geometry().orElseThrow());
+    }
+
+    private static Fact head(String at, String value) {
+        return new ReadingTaken("inlet-head", "", 1, at, value, "micrometer", OptionalDouble.empty(), "");
     }
 
     @Test

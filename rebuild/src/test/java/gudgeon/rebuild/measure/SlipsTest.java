@@ -136,6 +136,15 @@ class SlipsTest {
     }
 
     @Test
+    void aBoreThatWasBoredMeanwhileIsNoSlip() {
+        Build build = with(
+                join(bore("bore gauge", "39.05 mm", "39.06", "39.02", "39.03"), new WorkBack("barrel", "", "bored")));
+        Build then = TopEnd.after(build, bore("bore gauge", "39.512 mm", "39.513", "39.511", "39.512"));
+        then.readings("bore", "")
+                .forEach(told -> assertThat(Slips.of(then, told)).isEmpty());
+    }
+
+    @Test
     void theSheetWalksThroughWhatIsOff() {
         Build build =
                 with(join(bore("bore gauge", "39.050 mm", "39.06"), read("skirt", "", "1.5340", "inch micrometer")));

@@ -77,6 +77,16 @@ class VerdictTest {
     }
 
     @Test
+    void onePlaceOfUnknownDoubtKeepsItOpenUnlessAnotherIsOut() {
+        Build open = with(
+                join(bore("bore gauge", "39.05", "39.05", "39.02"), read("bore", TopEnd.PLACES.get(3), "39.03", "")));
+        assertThat(verdict(open, "bore").outcome()).isEqualTo(Outcome.UNPROVEN);
+        Build out = with(
+                join(bore("bore gauge", "39.05", "39.15", "39.02"), read("bore", TopEnd.PLACES.get(3), "39.2", "")));
+        assertThat(verdict(out, "bore").outcome()).isEqualTo(Outcome.OUT_OF_LIMITS);
+    }
+
+    @Test
     void aClearanceIsTheLeastHoleLessTheShaftAndTheGreatest() {
         Build build = with(join(
                 bore("bore gauge", "39.05", "39.06", "39.02", "39.03"), read("skirt", "", "38.97 mm", "micrometer")));
