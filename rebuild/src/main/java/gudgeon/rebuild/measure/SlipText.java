@@ -61,9 +61,16 @@ record SlipText(String number, String unit) {
         points(all);
         all.add(new Meant(
                 Kind.SIGN, number.startsWith("-") ? number.substring(1) : "-" + number, Double.POSITIVE_INFINITY));
-        swaps(all);
-        digits(all);
+        if (significantDigits() >= FEWEST_DIGITS) {
+            swaps(all);
+            digits(all);
+        }
         return all;
+    }
+
+    /** Digits after leading zeros: with few of them, one wrong digit explains any number. */
+    private int significantDigits() {
+        return number.replaceAll("[^0-9]", "").replaceFirst("^0+", "").length();
     }
 
     private void points(List<Meant> to) {
@@ -91,9 +98,6 @@ record SlipText(String number, String unit) {
     }
 
     private void digits(List<Meant> to) {
-        if (number.chars().filter(Character::isDigit).count() < FEWEST_DIGITS) {
-            return;
-        }
         for (int i = 0; i < number.length(); i++) {
             for (char digit = '0'; digit <= '9' && Character.isDigit(number.charAt(i)); digit++) {
                 if (digit != number.charAt(i)) {

@@ -100,10 +100,12 @@ public final class Slips {
         List<Slip> slips = new ArrayList<>(units(written, honest.get()));
         Plausible narrow = Plausible.among(others).orElse(honest.get());
         for (SlipText.Meant meant : written.all()) {
+            // within a span of many powers of ten lies what any slip makes of any number
+            boolean telling = meant.kind() == Kind.SIGN || honest.get().tellsScale();
             boolean fits = meant.kind() == Kind.DIGIT
                     ? narrow.width() < NARROW * meant.placeValue() && holds(narrow, written, meant)
-                    : (meant.kind() != Kind.POINT || honest.get().tellsScale()) && holds(honest.get(), written, meant);
-            if (fits && slips.stream().noneMatch(slip -> slip.kind() == meant.kind())) {
+                    : holds(honest.get(), written, meant);
+            if (telling && fits && slips.stream().noneMatch(slip -> slip.kind() == meant.kind())) {
                 slips.add(slip(meant.kind(), written.with(meant.number())));
             }
         }

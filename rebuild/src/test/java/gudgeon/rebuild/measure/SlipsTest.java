@@ -114,6 +114,13 @@ class SlipsTest {
         assertThat(slips(with(), read("run-out", "", value, "vernier"))).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"0.45 mm", "0.57 mm", "0.75 mm", "0.80 mm", "1.25 mm", "2.05 mm"})
+    void aWornRingGapIsNoSlip(String value) {
+        assertThat(slips(with(read("gap", "", "0.40 mm", "")), read("gap", "", value, "")))
+                .isEmpty();
+    }
+
     @Test
     void withoutLimitsItGoesByWhatIsUsual() {
         assertThat(slips(with(), read("stud", "", "1050 mm", "vernier")))

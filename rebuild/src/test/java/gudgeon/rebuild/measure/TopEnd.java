@@ -53,6 +53,7 @@ final class TopEnd {
                 derived: {as: clearance, of: [bore, skirt]}
               - {id: spring, name: length of the clutch spring, of: springs, pieces: 4, with: calliper, new: {at-least: 35.0, at-most: 35.6}, at-least: 34}
               - {id: run-out, name: run-out of the crank, of: crank, with: dial gauge, new: {at-most: 0.02}, at-most: 0.05}
+              - {id: gap, name: gap of the top ring, of: piston, with: feeler gauges, new: {at-least: 0.15, at-most: 0.3}, at-least: 0.15, at-most: 0.4}
               - {id: stud, name: length of the stud, of: barrel, with: calliper, usual: {at-least: 40, at-most: 200}}
             """);
 
