@@ -5,8 +5,8 @@ import gudgeon.rebuild.bore.Ask;
 import gudgeon.rebuild.bore.BorePlan;
 import gudgeon.rebuild.bore.Oversize;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.valvework.Proposal;
-import gudgeon.rebuild.valvework.SeatProposals;
+import gudgeon.rebuild.valvework.SeatWay;
+import gudgeon.rebuild.valvework.SeatWays;
 import gudgeon.rebuild.valvework.SpringRoom;
 import gudgeon.rebuild.valvework.ValveSeat;
 import java.util.LinkedHashMap;
@@ -84,20 +84,16 @@ final class BoreJson {
         json.put("mayRiseMm", seat.mayRiseMm().orElse(null));
         json.put("needsWork", seat.needsWork());
         json.put("sentences", seat.sentences());
-        json.put(
-                "proposals",
-                SeatProposals.of(build, seat).stream().map(BoreJson::proposal).toList());
+        json.put("ways", SeatWays.of(build, seat).stream().map(BoreJson::way).toList());
         return json;
     }
 
-    private static Map<String, @Nullable Object> proposal(Proposal proposal) {
+    private static Map<String, @Nullable Object> way(SeatWay way) {
         Map<String, @Nullable Object> json = new LinkedHashMap<>();
-        json.put("option", proposal.drawn().option());
-        json.put("name", proposal.drawn().name());
-        json.put("why", proposal.drawn().why());
-        json.put(
-                "positions",
-                proposal.lines().stream().map(line -> line.position()).toList());
+        json.put("option", way.drawn().option());
+        json.put("name", way.drawn().name());
+        json.put("why", way.drawn().why());
+        json.put("positions", way.lines().stream().map(line -> line.position()).toList());
         return json;
     }
 }

@@ -40,15 +40,10 @@ final class AfterBoring {
     private static List<String> ringGaps(Build build, FoundBore found, double finishedMm) {
         List<String> sentences = new ArrayList<>();
         for (Dimension gap : RingGaps.of(build.structure())) {
-            Gauged.all(build, gap).stream()
+            Gauged.last(build, gap).stream()
                     .min(Comparator.comparingDouble(reading -> reading.size().value()))
                     .map(least -> RingGap.inBore(least.size(), found.least().size(), Quantity.exact(finishedMm)))
-                    .ifPresent(then -> sentences.add(String.format(
-                            Locale.ROOT,
-                            "The %s will be %.2f ± %.2f mm with the ring that was measured, so these rings do not go on; buy rings of the piston's size.",
-                            gap.name(),
-                            then.value(),
-                            2 * then.standardUncertainty())));
+                    .ifPresent(then -> sentences.add(ringGap(gap, then)));
         }
         sentences.add(String.format(
                 Locale.ROOT,
@@ -57,6 +52,20 @@ final class AfterBoring {
                 RingGap.usualMostMm(finishedMm),
                 mm(finishedMm)));
         return sentences;
+    }
+
+    private static String ringGap(Dimension gap, Quantity then) {
+        boolean wide = gap.expect()
+                .filter(limits -> limits.atMost().isPresent()
+                        && then.value() > limits.atMost().getAsDouble())
+                .isPresent();
+        return String.format(
+                Locale.ROOT,
+                "The %s will be %.2f ± %.2f mm with the ring that was measured%s.",
+                gap.name(),
+                then.value(),
+                2 * then.standardUncertainty(),
+                wide ? ", which is too wide: buy rings of the piston's size" : "");
     }
 
     private static List<Figure> figures(AsMeasured parts, double boreMm) {

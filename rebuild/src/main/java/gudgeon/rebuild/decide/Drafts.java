@@ -10,6 +10,8 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Deciding.OptionLine;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.valvework.SeatWays;
+import gudgeon.rebuild.valvework.ValveSeat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,8 +22,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Options that the book and the verdicts suggest: each oversize that a part is made in, the parts of each engine of the family, and
- * for a part that is not kept its repair, a used one and a new one. One that is drawn already is left out.
+ * Options that the book and the verdicts suggest: each oversize that a part is made in, the parts of each engine of the family, for
+ * a part that is not kept its repair, a used one and a new one, and for a valve seat that needs work what can be done with it. One that is drawn already is left out.
  */
 public final class Drafts {
     private static final Set<Disposition> NOT_KEPT = Set.of(Disposition.REPAIR, Disposition.REPLACE);
@@ -40,9 +42,17 @@ public final class Drafts {
         build.structure().positions().forEach(position -> all.addAll(drafts.oversizes(position)));
         build.structure().family().forEach(member -> all.add(drafts.family(member)));
         Dispositions.of(build).forEach(proposal -> all.addAll(instead(proposal)));
+        ValveSeat.all(build).stream().filter(ValveSeat::needsWork).forEach(seat -> all.addAll(seats(build, seat)));
         return all.stream()
                 .filter(draft ->
                         !drawn.contains(draft.option()) && !draft.lines().isEmpty())
+                .toList();
+    }
+
+    private static List<Draft> seats(Build build, ValveSeat seat) {
+        return SeatWays.of(build, seat).stream()
+                .map(way -> new Draft(
+                        way.drawn().option(), way.drawn().name(), way.drawn().why(), way.lines()))
                 .toList();
     }
 

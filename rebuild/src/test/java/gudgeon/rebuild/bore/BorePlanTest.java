@@ -134,4 +134,13 @@ class BorePlanTest {
         BorePlan plan = plan(Worn.bore(50.04, 50.10, 50.015, 50.015));
         assertThat(plan.after()).anyMatch(line -> line.contains("0.18 to 0.23 mm in a bore of 50.250 mm"));
     }
+
+    /** A ring that gaps 0.20 mm in 50.015 mm gaps pi times 0.235 mm more in 50.250 mm. */
+    @Test
+    void anOldRingGapsWiderInALargerBore() {
+        BorePlan plan = plan(Worn.bore(50.04, 50.09, 50.015, 50.015, Worn.reading("ring-gap-top", "", "", 0.20)));
+        assertThat(plan.after())
+                .anyMatch(
+                        line -> line.startsWith("The gap of the top ring will be 0.94 ±") && line.contains("too wide"));
+    }
 }

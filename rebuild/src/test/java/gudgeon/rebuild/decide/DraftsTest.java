@@ -8,8 +8,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Refusals;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Measuring;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Options that the book and the verdicts suggest. */
@@ -49,5 +51,24 @@ class DraftsTest {
             List<Fact> facts = new ArrayList<>(draft.facts());
             assertThat(Refusals.of(build, facts)).as(draft.option()).isEmpty();
         }
+    }
+
+    @Test
+    void aSeatThatNeedsWorkHasItsWays() {
+        Build sound = after(Build.of(Told.tarn()), together(), seatWidth("1.1 mm"));
+        Build wide = after(Build.of(Told.tarn()), together(), seatWidth("2.1 mm"));
+        assertThat(Drafts.of(sound)).extracting(Draft::option).doesNotContain("seat-ring exhaust valve");
+        assertThat(Drafts.of(wide))
+                .extracting(Draft::option)
+                .contains("recut exhaust valve", "other-valve exhaust valve", "seat-ring exhaust valve");
+        assertThat(Refusals.of(
+                        wide,
+                        List.copyOf(draft(wide, "other-valve exhaust valve").facts())))
+                .isEmpty();
+    }
+
+    private static Fact seatWidth(String value) {
+        return new Measuring.ReadingTaken(
+                "exhaust-seat-width", "", 1, "at twelve", value, "", OptionalDouble.empty(), "");
     }
 }

@@ -48,8 +48,8 @@ class ValveSeatTest {
     }
 
     private static List<String> proposed(Build build) {
-        return SeatProposals.of(build, seat(build)).stream()
-                .map(proposal -> proposal.drawn().option())
+        return SeatWays.of(build, seat(build)).stream()
+                .map(way -> way.drawn().option())
                 .toList();
     }
 
@@ -118,7 +118,7 @@ class ValveSeatTest {
     @Test
     void aWiderHeadIsGivenItsSize() {
         Build build = build(read("head", 20), read("seat-width", 1.9), read("stem-height", 31.1));
-        OptionLine line = SeatProposals.of(build, seat(build)).get(1).lines().get(0);
+        OptionLine line = SeatWays.of(build, seat(build)).get(1).lines().get(0);
         assertThat(line.position()).isEqualTo("exhaust-valve");
         assertThat(line.sizes()).isEqualTo(Map.of("exhaust-head", "21.00 mm"));
         assertThat(line.option()).isEqualTo("other-valve exhaust valve");
@@ -128,6 +128,6 @@ class ValveSeatTest {
     void cuttingWidensAsTheConesSay() {
         // 0.1 mm in: (1/(1 - tan 30) + 1/(tan 60 - 1)) * 0.1 / cos 45 = 0.53 mm
         Build build = build(read("seat-width", 1.2));
-        assertThat(SeatProposals.of(build, seat(build)).get(0).drawn().why()).contains("by 0.53 mm");
+        assertThat(SeatWays.of(build, seat(build)).get(0).drawn().why()).contains("by 0.53 mm");
     }
 }

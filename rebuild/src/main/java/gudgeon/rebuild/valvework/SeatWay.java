@@ -10,8 +10,8 @@ import java.util.List;
  * @param drawn the option
  * @param lines what it does, position by position
  */
-public record Proposal(OptionDrawn drawn, List<OptionLine> lines) {
-    public Proposal {
+public record SeatWay(OptionDrawn drawn, List<OptionLine> lines) {
+    public SeatWay {
         lines = List.copyOf(lines);
     }
 }

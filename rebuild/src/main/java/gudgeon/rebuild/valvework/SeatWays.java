@@ -16,7 +16,7 @@ import java.util.Optional;
  * What can be done with a seat, also when the valve's head is too small for a machine shop to cut it again. Each is to be drawn as an
  * option and compared; none is ranked.
  */
-public final class SeatProposals {
+public final class SeatWays {
     private static final String HEAD = "head";
     /** The least that a cutter takes to clean a seat up, along the stem, in mm: common practice, no source. */
     private static final double LEAST_CUT_MM = 0.1;
@@ -24,18 +24,18 @@ public final class SeatProposals {
     private final Build build;
     private final ValveSeat seat;
 
-    private SeatProposals(Build build, ValveSeat seat) {
+    private SeatWays(Build build, ValveSeat seat) {
         this.build = build;
         this.seat = seat;
     }
 
-    /** The proposals for one valve's seat. */
-    public static List<Proposal> of(Build build, ValveSeat seat) {
-        return new SeatProposals(build, seat).all();
+    /** The ways for one valve's seat. */
+    public static List<SeatWay> of(Build build, ValveSeat seat) {
+        return new SeatWays(build, seat).all();
     }
 
-    private List<Proposal> all() {
-        List<Proposal> all = new ArrayList<>();
+    private List<SeatWay> all() {
+        List<SeatWay> all = new ArrayList<>();
         if (seat.mayRiseMm().filter(left -> left < LEAST_CUT_MM).isEmpty()) {
             all.add(recut());
         }
@@ -50,13 +50,13 @@ public final class SeatProposals {
         return all;
     }
 
-    private Proposal recut() {
+    private SeatWay recut() {
         SeatCuts before = new SeatCuts(20, 21, ValveSeat.TOP_DEG, ValveSeat.SEAT_DEG, ValveSeat.THROAT_DEG);
         double wider = before.cut(0, LEAST_CUT_MM, 0).widthMm() - before.widthMm();
         String left = seat.mayRiseMm()
                 .map(more -> String.format(Locale.ROOT, " The book lets it sink %.2f mm more.", more))
                 .orElse(" The book says not how far it may sink.");
-        return proposal(
+        return way(
                 "recut",
                 "Recut and narrow the seat",
                 String.format(
@@ -70,7 +70,7 @@ public final class SeatProposals {
                         "cut the seat of the " + seat.valve().name() + ", guides first; swarf is sharp"));
     }
 
-    private Proposal otherValve() {
+    private SeatWay otherValve() {
         Optional<Double> head = seat.headMm()
                 .flatMap(now -> seat.sunkMm()
                         .filter(sunk -> sunk.value() > 0)
@@ -81,7 +81,7 @@ public final class SeatProposals {
         String wide = head.map(mm ->
                         String.format(Locale.ROOT, " A head of about %.2f mm would stand as high as when new.", mm))
                 .orElse("");
-        return proposal(
+        return way(
                 "other-valve",
                 "Wider valve in place",
                 "On the same seat a wider head stands higher." + wide
@@ -89,33 +89,33 @@ public final class SeatProposals {
                 part(seat.valve().id(), "with a wider head", Origin.PATTERN, sizes));
     }
 
-    private Proposal seatRing() {
-        return proposal(
+    private SeatWay seatRing() {
+        return way(
                 "seat-ring",
                 "Have a new seat ring fitted",
                 "It brings the valve back to its height. The shop must say whether there is metal enough around the seat, and the spring's room at full lift is to be measured anew. A head warmed for a ring burns: dry gloves, and nothing flammable near.",
                 line(seat.width().of(), "new seat ring for the " + seat.valve().name() + ", fitted and cut"));
     }
 
-    private Proposal usedHead() {
-        return proposal(
+    private SeatWay usedHead() {
+        return way(
                 "used-head",
                 "Used head in place of the seat",
                 "Nothing is cut, but another head brings its own guides, recess, chamber and joint face: measure them all before this one is given up.",
                 part(HEAD, "with sound seats", Origin.USED, Map.of()));
     }
 
-    private Proposal leave() {
-        return proposal(
+    private SeatWay leave() {
+        return way(
                 "leave",
                 "Leave the seat as it is",
                 "What was measured is within the book's limits. Lap it lightly, if the valve is not coated, and see that it holds petrol or paraffin without a weep; no flame near.",
                 line(seat.width().of(), "lapped and tried for leaks"));
     }
 
-    private Proposal proposal(String what, String name, String why, OptionLine line) {
+    private SeatWay way(String what, String name, String why, OptionLine line) {
         String option = what + " " + seat.valve().name();
-        return new Proposal(
+        return new SeatWay(
                 new OptionDrawn(option, name + " of the " + seat.valve().name(), why), List.of(named(option, line)));
     }
 
