@@ -223,6 +223,7 @@ final class Fold {
             assembly.supply(came.position(), supply -> supply.came(came.count()));
         } else if (fact instanceof Sourcing.Returned back) {
             assembly.supply(back.position(), supply -> supply.wentBack(back.count()));
+            parts.replace(back.position(), back.part(), part -> part.spentBy(back.count()));
         } else if (fact instanceof Deciding.OptionLine line) {
             mention(line.position(), number);
         } else if (fact instanceof Fact.ChanceTaken taken) {
