@@ -124,9 +124,10 @@ final class Wants {
 
     private Want onceOnly(Position position, Place place, int count) {
         boolean again = place.fitted() > 0
-                || build.fact(place.removed())
-                        .filter(Fact.Undone.class::isInstance)
-                        .isPresent();
+                || (place.removed() > 0
+                        && build.fact(place.removed())
+                                .filter(Fact.Undone.class::isInstance)
+                                .isPresent());
         return again
                 ? new Want(
                         Kind.UNDONE,
