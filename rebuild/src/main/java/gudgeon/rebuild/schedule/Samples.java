@@ -68,6 +68,15 @@ final class Samples {
         return outcomes;
     }
 
+    /** When a delivery comes in each. */
+    double[] arrivals(int delivery) {
+        double[] arrivals = new double[COUNT];
+        for (int sample = 0; sample < COUNT; sample++) {
+            arrivals[sample] = deliveries.get(delivery).at(luck[sample][delivery]);
+        }
+        return arrivals;
+    }
+
     /** When this share of some ends has come, from 0 to 1. */
     static double at(double share, double[] ends) {
         double[] sorted = ends.clone();
