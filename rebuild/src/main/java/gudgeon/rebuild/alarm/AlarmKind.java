@@ -31,6 +31,9 @@ public enum AlarmKind {
     RING_GAP("ring gap too small"),
     OVERSIZE("oversize does not clean up"),
     BORED_EARLY("bored without the piston"),
+    FAMILY("does not go with the rest"),
+    HEAT("not put in as the fit asks"),
+    SHORT("short or not as ordered"),
     TWO_ANSWERS("two answers");
 
     private final String words;

@@ -41,6 +41,9 @@ public final class Alarms {
                 new RingGapRule(),
                 new OversizeRule(),
                 new BoredEarlyRule(),
+                new FamilyRule(),
+                new HeatRule(),
+                new ShortRule(),
                 new TwoAnswersRule());
     }
 

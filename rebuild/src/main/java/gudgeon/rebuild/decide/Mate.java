@@ -1,5 +1,9 @@
 package gudgeon.rebuild.decide;
 
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Deciding.OptionLine;
+import java.util.List;
+
 /**
  * What an option does to a size that follows from its parts and from what they go with.
  *
@@ -10,6 +14,11 @@ package gudgeon.rebuild.decide;
  * @param sentence the same as a person reads it, and what to do
  */
 public record Mate(String dimension, String label, String value, Goes goes, String sentence) {
+    /** What parts do to every size that follows from one of them, be they thought of or in hand. */
+    public static List<Mate> of(Build build, List<OptionLine> lines) {
+        return new Mates(build, new Applied(build, lines)).all();
+    }
+
     /** Whether parts go with each other, as far as is known. */
     public enum Goes {
         TOGETHER("goes together"),

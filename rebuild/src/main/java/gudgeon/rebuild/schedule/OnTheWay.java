@@ -103,8 +103,8 @@ final class OnTheWay {
     }
 
     private Days notSaid(String what) {
-        assumptions.add("Nobody said how long " + what + " takes: taken as " + NOT_SAID.least() + " to " + NOT_SAID.most()
-                + " days, likely " + NOT_SAID.likely() + " (common practice, no source).");
+        assumptions.add("Nobody said how long " + what + " takes: taken as " + NOT_SAID.least() + " to "
+                + NOT_SAID.most() + " days, likely " + NOT_SAID.likely() + " (common practice, no source).");
         return NOT_SAID;
     }
 

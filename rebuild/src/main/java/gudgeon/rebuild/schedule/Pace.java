@@ -45,7 +45,8 @@ record Pace(double hoursAWeek, Triangle factor, List<String> assumptions) {
                         new Triangle(0.75 * own, own, 1.75 * own),
                         List.of(
                                 week,
-                                "Work takes " + number(own) + " times as long as the book's likely minutes, as it did at this"
+                                "Work takes " + number(own)
+                                        + " times as long as the book's likely minutes, as it did at this"
                                         + " bench so far, a quarter less to three quarters more (common practice, no source)."))
                 : new Pace(
                         hours,

@@ -38,7 +38,9 @@ final class Scheduler {
         this.left = new WorkLeft(build, plan, new OnTheWay(build, PartsList.of(build, today), today), today);
         this.awaited = left.awaited();
         this.samples = new Samples(
-                new Network(left.jobs()), awaited.stream().map(Awaited::delivery).toList(), pace.daysAMinute());
+                new Network(left.jobs()),
+                awaited.stream().map(Awaited::delivery).toList(),
+                pace.daysAMinute());
         this.outcomes = samples.outcomes();
     }
 
@@ -83,9 +85,12 @@ final class Scheduler {
         List<Decider> deciders = new ArrayList<>();
         for (int by = Network.THE_BENCH; by < awaited.size(); by++) {
             int index = by;
-            double share = outcomes.stream().filter(one -> one.decidedBy() == index).count() / (double) Samples.COUNT;
+            double share =
+                    outcomes.stream().filter(one -> one.decidedBy() == index).count() / (double) Samples.COUNT;
             if (share >= SELDOM) {
-                String what = by == Network.THE_BENCH ? "the hours at the bench" : awaited.get(by).what();
+                String what = by == Network.THE_BENCH
+                        ? "the hours at the bench"
+                        : awaited.get(by).what();
                 deciders.add(new Decider(
                         by == Network.THE_BENCH ? "" : awaited.get(by).position(),
                         share,

@@ -46,8 +46,9 @@ final class WorkLeft {
                 .forEach(position -> awaited.put(position, onTheWay.of(position)));
         addJobs(plan, reasons);
         assumptions.addAll(onTheWay.assumptions());
-        assumptions.add("Parts and machinists are waited for side by side, all orders are placed today, and a bench that is slow at"
-                + " one step is slow at all.");
+        assumptions.add(
+                "Parts and machinists are waited for side by side, all orders are placed today, and a bench that is slow at"
+                        + " one step is slow at all.");
     }
 
     List<Job> jobs() {
@@ -65,16 +66,17 @@ final class WorkLeft {
 
     private void addJobs(Plan plan, Map<String, List<Reason>> reasons) {
         Set<String> left = new LinkedHashSet<>();
-        Stream.concat(plan.now().stream().map(Doable::id), plan.waiting().stream().map(Waiting::id))
+        Stream.concat(
+                        plan.now().stream().map(Doable::id),
+                        plan.waiting().stream().map(Waiting::id))
                 .forEach(left::add);
         List<String> order = build.structure().precedence().order().stream()
                 .filter(left::contains)
                 .toList();
         Map<String, Integer> index = new HashMap<>();
         List<String> positions = List.copyOf(awaited.keySet());
-        List<String> untimed = order.stream()
-                .filter(id -> Pace.likely(build, id) == 0)
-                .toList();
+        List<String> untimed =
+                order.stream().filter(id -> Pace.likely(build, id) == 0).toList();
         double usual = order.stream()
                 .mapToInt(id -> Pace.likely(build, id))
                 .filter(minutes -> minutes > 0)
@@ -95,8 +97,9 @@ final class WorkLeft {
             jobs.add(new Job(id, minutes, after, awaits, setDays(id)));
         }
         if (!untimed.isEmpty()) {
-            assumptions.add("The book has no minutes for " + Amount.of(untimed.size(), "step or check", "steps and checks")
-                    + ": each taken as " + Math.round(usual) + " min, the mean of the others.");
+            assumptions.add(
+                    "The book has no minutes for " + Amount.of(untimed.size(), "step or check", "steps and checks")
+                            + ": each taken as " + Math.round(usual) + " min, the mean of the others.");
         }
         stillSetting(order, index);
     }

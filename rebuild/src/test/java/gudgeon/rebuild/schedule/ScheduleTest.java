@@ -101,13 +101,18 @@ class ScheduleTest {
     @Test
     void aLateGasketDecidesAndTheDateMovesWithIt() {
         Build soon = told(
-                PIECES, inHand("piston"), inHand("base-gasket"), inHand("head"), new PaceSet(7),
+                PIECES,
+                inHand("piston"),
+                inHand("base-gasket"),
+                inHand("head"),
+                new PaceSet(7),
                 ordered("head-gasket", new Days(30, 30, 30)));
         Schedule schedule = schedule(soon, TODAY);
         assertThat(schedule.deciders().get(0).id()).isEqualTo("head-gasket");
         assertThat(schedule.deciders().get(0).share()).isEqualTo(1);
-        assertThat(schedule.arrivals()).singleElement().satisfies(arrival -> assertThat(arrival.day().half())
-                .isEqualTo(TODAY.plusDays(30)));
+        assertThat(schedule.arrivals())
+                .singleElement()
+                .satisfies(arrival -> assertThat(arrival.day().half()).isEqualTo(TODAY.plusDays(30)));
         double half = 30 + new Triangle(0.75, 1, 1.75).at(0.5) * 240 / 60;
         assertThat(ChronoUnit.DAYS.between(TODAY, schedule.end().half())).isEqualTo((long) Math.ceil(half) - 1);
         Schedule overdue = schedule(soon, TODAY.plusDays(40));
@@ -118,7 +123,10 @@ class ScheduleTest {
     @Test
     void theOrderThatCostsMostIfItWaitsIsPlacedFirst() {
         Build build = told(
-                PIECES, inHand("piston"), inHand("head"), new PaceSet(14),
+                PIECES,
+                inHand("piston"),
+                inHand("head"),
+                new PaceSet(14),
                 offered("base-gasket", new Days(2, 3, 4)),
                 offered("head-gasket", new Days(40, 45, 60)));
         Schedule schedule = schedule(build, TODAY);

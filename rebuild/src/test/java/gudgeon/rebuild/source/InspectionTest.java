@@ -92,7 +92,8 @@ class InspectionTest {
         SellersLetter letter = SellersLetter.of(small, inspected(small)).orElseThrow();
         assertThat(letter.to()).isEqualTo("Low Quay Workshop");
         assertThat(letter.subject()).isEqualTo("Order A: piston not as wanted");
-        assertThat(letter.text()).contains("Piston skirt: wanted 49.97 mm, found 49.8 mm; the part it replaces has 49.93 mm.");
+        assertThat(letter.text())
+                .contains("Piston skirt: wanted 49.97 mm, found 49.8 mm; the part it replaces has 49.93 mm.");
     }
 
     @Test
@@ -114,7 +115,10 @@ class InspectionTest {
                 came(),
                 reading("bore", "", "50.055 mm", "micrometer"),
                 reading("piston-skirt", "copy", "49.970 mm", "micrometer"));
-        assertThat(size(worn, "piston-skirt").mates()).singleElement().asString().startsWith("Skirt clearance: 0.085 mm");
+        assertThat(size(worn, "piston-skirt").mates())
+                .singleElement()
+                .asString()
+                .startsWith("Skirt clearance: 0.085 mm");
     }
 
     @Test
@@ -127,9 +131,7 @@ class InspectionTest {
     @Test
     void aShortOrderIsWrittenAboutWithItsCounts() {
         Build some = told(
-                together(),
-                new Ordered("B", "clips", 4, "Low Quay Workshop", ""),
-                new Arrived("B", "clips", 3, ""));
+                together(), new Ordered("B", "clips", 4, "Low Quay Workshop", ""), new Arrived("B", "clips", 3, ""));
         SellersLetter letter =
                 SellersLetter.of(some, "B", Bench.FIRST.plusDays(9)).orElseThrow();
         assertThat(letter.text()).contains("Circlips: ordered 4, arrived 3.").contains("what is missing");
