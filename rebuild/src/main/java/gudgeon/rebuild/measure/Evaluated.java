@@ -4,10 +4,12 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Countable;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.reading.Figure;
 import gudgeon.rebuild.reading.Figures;
 import gudgeon.rebuild.reading.OwnInstruments;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What the readings of a dimension on a part come to, or what follows from those of others.
@@ -47,8 +49,9 @@ public record Evaluated(Dimension dimension, String part, List<Figure> figures, 
     }
 
     private static Evaluated read(Build build, Dimension dimension, String part) {
+        Map<Long, ReadingTaken> taken = Countable.of(build, dimension, part);
         Figures found =
-                Figures.of(dimension, Countable.of(build, dimension, part), OwnInstruments.of(build.instruments()));
+                taken.isEmpty() ? Figures.NONE : Figures.of(dimension, taken, OwnInstruments.of(build.instruments()));
         int wanted = dimension.places().all().size() * dimension.pieces();
         return new Evaluated(
                 dimension,

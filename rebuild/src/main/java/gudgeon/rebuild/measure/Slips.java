@@ -14,9 +14,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
@@ -44,12 +46,12 @@ public final class Slips {
     private final long number;
     private final OwnInstruments own;
 
-    private Slips(Build build, Dimension dimension, ReadingTaken reading, long number) {
+    private Slips(Build build, Dimension dimension, ReadingTaken reading, long number, OwnInstruments own) {
         this.build = build;
         this.dimension = dimension;
         this.reading = reading;
         this.number = number;
-        this.own = OwnInstruments.of(build.instruments());
+        this.own = own;
     }
 
     /** What to ask about a reading before it is taken down; the likeliest slip first, nothing for one that can be believed. */
@@ -59,11 +61,30 @@ public final class Slips {
 
     /** What to ask about a reading in the journal; nothing once a second one agrees or the remark says that it stands. */
     public static List<Slip> of(Build build, Told<ReadingTaken> told) {
-        Optional<Dimension> dimension = build.structure().dimension(told.fact().dimension());
-        if (dimension.isEmpty() || told.fact().remark().toLowerCase(Locale.ROOT).contains(STANDS)) {
-            return List.of();
+        return build.structure()
+                .dimension(told.fact().dimension())
+                .map(dimension -> of(build, dimension, told, OwnInstruments.of(build.instruments())))
+                .orElse(List.of());
+    }
+
+    /** What to ask about all readings of the journal, by the number of their entry; only of those that are doubtful. */
+    public static Map<Long, List<Slip>> all(Build build) {
+        OwnInstruments own = OwnInstruments.of(build.instruments());
+        Map<Long, List<Slip>> all = new TreeMap<>();
+        for (Dimension dimension : build.structure().dimensions()) {
+            for (Told<ReadingTaken> told : build.told(ReadingTaken.class, dimension.id())) {
+                List<Slip> slips = of(build, dimension, told, own);
+                if (!slips.isEmpty()) {
+                    all.put(told.number(), slips);
+                }
+            }
         }
-        return new Slips(build, dimension.get(), told.fact(), told.number()).slips();
+        return all;
+    }
+
+    private static List<Slip> of(Build build, Dimension dimension, Told<ReadingTaken> told, OwnInstruments own) {
+        boolean stands = told.fact().remark().toLowerCase(Locale.ROOT).contains(STANDS);
+        return stands ? List.of() : new Slips(build, dimension, told.fact(), told.number(), own).slips();
     }
 
     private List<Slip> slips() {

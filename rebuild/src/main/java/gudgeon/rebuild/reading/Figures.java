@@ -24,6 +24,9 @@ import java.util.stream.Collectors;
  * @param unread readings that do not count, each a sentence that says why
  */
 public record Figures(List<Figure> figures, List<String> unread) {
+    /** Where nothing was read. */
+    public static final Figures NONE = new Figures(List.of(), List.of());
+
     /** Linear expansion of steel, per kelvin (from memory: handbooks have 11 to 12 millionths). */
     private static final Quantity STEEL = Quantity.stated(11.5e-6, 1e-6);
     /**
