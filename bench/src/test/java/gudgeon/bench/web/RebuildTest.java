@@ -226,6 +226,11 @@ class RebuildTest {
         for (String page : List.of(
                 "",
                 "/strip",
+                "/measure",
+                "/measure/walk",
+                "/measure/instruments",
+                "/measure/blank",
+                "/measure/type",
                 "/assemble",
                 "/assemble?at=close-case",
                 "/assemble?at=crank-end-float",

@@ -28,11 +28,10 @@ final class FamilyRule implements Rule {
         if (parts.isEmpty()) {
             return Stream.empty();
         }
-        List<Mate> wrong =
-                Mate.of(build, parts.stream().map(FamilyRule::line).toList()).stream()
-                        .filter(mate -> mate.goes() == Goes.NOT_TOGETHER)
-                        .filter(mate -> !isMeasuredGood(build, mate))
-                        .toList();
+        List<Mate> wrong = Mate.of(build, parts.stream().map(FamilyRule::line).toList()).stream()
+                .filter(mate -> mate.goes() == Goes.NOT_TOGETHER)
+                .filter(mate -> !isMeasuredGood(build, mate))
+                .toList();
         return parts.stream().flatMap(told -> alarm(build.structure(), told, wrong));
     }
 

@@ -29,7 +29,8 @@ final class HeatRule implements Rule {
                 .filter(position -> position.seatFit().isPresent())
                 .flatMap(position -> build.told(FittingSaid.class, position.id()).stream()
                         .reduce((before, later) -> later)
-                        .filter(told -> told.number() > build.place(position.id()).removed())
+                        .filter(told ->
+                                told.number() > build.place(position.id()).removed())
                         .flatMap(told -> alarm(position, position.seatFit().orElseThrow(), told))
                         .stream());
     }
@@ -56,8 +57,8 @@ final class HeatRule implements Rule {
             Fit limits = Fit.of(fit.size());
             double interference = -limits.leastClearanceMicrometres() / MICROMETRES_A_MM;
             return interference > 0
-                    ? Optional.of(new Tight(
-                            interference, new WarmSeat(limits.hole().sizeMm(), part.get(), into.get())))
+                    ? Optional.of(
+                            new Tight(interference, new WarmSeat(limits.hole().sizeMm(), part.get(), into.get())))
                     : Optional.empty();
         } catch (UnknownDesignation toldByTheBook) {
             return Optional.empty();

@@ -71,7 +71,8 @@ final class ShortRule implements Rule {
                         AlarmKind.SHORT,
                         Severity.STOP,
                         position,
-                        "The " + build.structure().name(position) + " '" + part.name() + "' is not the size that was ordered.",
+                        "The " + build.structure().name(position) + " '" + part.name()
+                                + "' is not the size that was ordered.",
                         "A part of another size goes in and shows it only when all is together.",
                         "Do not fit it; write to the seller with both sizes.",
                         List.of(told.number(), build.lastAbout(part.name())),

@@ -25,4 +25,13 @@ public enum Method {
     public boolean byHeat() {
         return byHeat;
     }
+
+    /** What can hurt while it is done so, a sentence; common practice, no source, and the maker's manual comes first. */
+    public String caution() {
+        return byHeat
+                ? "Hot and very cold metal burns: gloves and goggles, no open flame, nothing near that catches fire, and no"
+                        + " warmer than the maker says."
+                : "Goggles on, press or draw square and by the ring that takes the fit; a hardened race that is struck"
+                        + " throws splinters.";
+    }
 }

@@ -31,13 +31,19 @@ public final class Hopeless {
                     + dimension.unit().symbol() + ".");
         }
         OwnInstruments own = OwnInstruments.of(build.instruments());
+        return limited(build, dimension)
+                .flatMap(one -> warning(one, dimension, instrument, own).stream())
+                .findFirst();
+    }
+
+    /** What has limits of a dimension that is read and of the clearances that follow from it. */
+    static Stream<Dimension> limited(Build build, Dimension dimension) {
         Stream<Dimension> follow = build.structure().dimensions().stream()
                 .filter(other -> other.derived()
                         .filter(how -> isClearanceOf(how, dimension))
                         .isPresent());
         return Stream.concat(Stream.of(dimension), follow)
-                .flatMap(one -> warning(one, dimension, instrument, own).stream())
-                .findFirst();
+                .filter(one -> one.expect().isPresent());
     }
 
     /** The doubt of a clearance is never less than that of one of its two; ovality and taper are better than that. */

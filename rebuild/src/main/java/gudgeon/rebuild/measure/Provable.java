@@ -18,12 +18,14 @@ public record Provable(List<Dimension> proves, List<Dimension> hopeless) {
         hopeless = List.copyOf(hopeless);
     }
 
-    /** Of the dimensions with limits, or that others with limits follow from, those that the instrument can measure. */
+    /** Of the dimensions that have limits, or from which a clearance with limits follows, those that the instrument can measure. */
     public static Provable with(Build build, OwnInstrument instrument) {
         List<Dimension> proves = new ArrayList<>();
         List<Dimension> hopeless = new ArrayList<>();
         build.structure().dimensions().stream()
                 .filter(Dimension::isRead)
+                .filter(dimension ->
+                        Hopeless.limited(build, dimension).findAny().isPresent())
                 .filter(dimension -> Hopeless.best(dimension).stream()
                         .anyMatch(value -> Serving.serves(instrument, dimension, value)))
                 .forEach(dimension ->

@@ -56,7 +56,9 @@ class SourcingRulesTest {
                 .satisfies(alarm -> assertThat(alarm.severity()).isEqualTo(Severity.STOP))
                 .satisfies(alarm -> assertThat(alarm.evidence()).containsExactly(2L))
                 .satisfies(alarm -> assertThat(alarm.what()).contains("0.033 mm"));
-        assertThat(heat(Method.DRAWN_IN, Double.NaN)).extracting(Alarm::severity).containsExactly(Severity.LOOK);
+        assertThat(heat(Method.DRAWN_IN, Double.NaN))
+                .extracting(Alarm::severity)
+                .containsExactly(Severity.LOOK);
         assertThat(Told.alarms(
                         new HeatRule(),
                         BOOK,
@@ -91,8 +93,10 @@ class SourcingRulesTest {
                 .satisfies(alarm -> assertThat(alarm.what()).contains("from the Tarn 125"))
                 .satisfies(alarm ->
                         assertThat(alarm.figures()).singleElement().asString().contains("Play of the spigot"));
-        assertThat(Told.alarms(new FamilyRule(), BOOK, inPieces(), barrelOf("tarn-90"))).isEmpty();
-        assertThat(Told.alarms(new FamilyRule(), BOOK, inPieces(), barrelOf(""))).isEmpty();
+        assertThat(Told.alarms(new FamilyRule(), BOOK, inPieces(), barrelOf("tarn-90")))
+                .isEmpty();
+        assertThat(Told.alarms(new FamilyRule(), BOOK, inPieces(), barrelOf("")))
+                .isEmpty();
     }
 
     private static List<Alarm> shorts(Fact... facts) {
@@ -108,11 +112,14 @@ class SourcingRulesTest {
                 .satisfies(alarm -> assertThat(alarm.what()).contains("order A").contains("1 of 2 came"));
         assertThat(shorts(inPieces(), ordered, new Arrived("A", "clips", 1, ""), new Arrived("A", "clips", 1, "")))
                 .isEmpty();
-        assertThat(shorts(inPieces(), ordered, new Arrived("A", "clips", 3, ""))).hasSize(1);
+        assertThat(shorts(inPieces(), ordered, new Arrived("A", "clips", 3, "")))
+                .hasSize(1);
         assertThat(shorts(inPieces(), ordered, new Arrived("A", "clips", 2, ""), new Arrived("A", "barrel", 1, "")))
                 .extracting(Alarm::at)
                 .containsExactly("barrel");
-        assertThat(shorts(inPieces(), new Arrived("", "clips", 1, ""))).as("never ordered here").isEmpty();
+        assertThat(shorts(inPieces(), new Arrived("", "clips", 1, "")))
+                .as("never ordered here")
+                .isEmpty();
     }
 
     @Test
@@ -130,8 +137,10 @@ class SourcingRulesTest {
                 Map.of("spigot", "54.95 mm"));
         Fact micrometer = new InstrumentKept(
                 "micrometer", InstrumentKind.MICROMETER, "50 to 75 mm", "0.001 mm", "0.002 mm", Optional.empty(), "");
-        assertThat(shorts(inPieces(), micrometer, ordered, reading("54.700 mm"))).hasSize(1);
-        assertThat(shorts(inPieces(), micrometer, ordered, reading("54.950 mm"))).isEmpty();
+        assertThat(shorts(inPieces(), micrometer, ordered, reading("54.700 mm")))
+                .hasSize(1);
+        assertThat(shorts(inPieces(), micrometer, ordered, reading("54.950 mm")))
+                .isEmpty();
     }
 
     private static Fact reading(String value) {

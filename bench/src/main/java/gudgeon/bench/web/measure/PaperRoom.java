@@ -9,12 +9,14 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.measure.Sheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -46,7 +48,26 @@ public final class PaperRoom {
 
     private void blank(Context ctx) {
         Opened opened = builds.open(ctx, Tab.MEASURE);
-        pages.show(ctx, "measure/blank.jte", opened.with(Map.of("all", all(opened.build()))));
+        Build build = opened.build();
+        List<ToRead> all = all(build);
+        String of = Optional.ofNullable(ctx.queryParam("of")).orElse("");
+        List<ToRead> chosen = chosen(build, all, of);
+        pages.show(ctx, "measure/blank.jte", opened.with(Map.of("all", all, "chosen", chosen, "of", of)));
+    }
+
+    /** One position, all of them, or those whose part is in the hand, if any is. */
+    private static List<ToRead> chosen(Build build, List<ToRead> all, String of) {
+        Set<String> inHand = Sheet.of(build).rows().stream()
+                .filter(Sheet.Row::now)
+                .map(row -> row.dimension().of())
+                .collect(Collectors.toSet());
+        boolean narrow = of.isEmpty() ? !inHand.isEmpty() : !of.equals("all");
+        return all.stream()
+                .filter(one -> !narrow
+                        || (of.isEmpty()
+                                ? inHand.contains(one.position().id())
+                                : of.equals(one.position().id())))
+                .toList();
     }
 
     private void type(Context ctx) {
