@@ -29,6 +29,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             BookCommand.class,
             MeasureCommand.class,
             PlanCommand.class,
+            OptionsCommand.class,
             UndoCommand.class,
             BoreCommand.class,
             DemoCommand.class,

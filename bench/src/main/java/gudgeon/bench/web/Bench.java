@@ -10,6 +10,7 @@ import gudgeon.bench.web.measure.InstrumentRoom;
 import gudgeon.bench.web.measure.MeasureRoom;
 import gudgeon.bench.web.measure.PaperRoom;
 import gudgeon.bench.web.measure.WalkRoom;
+import gudgeon.bench.web.options.OptionsRoom;
 import gudgeon.bench.web.order.OrderRoom;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Light;
@@ -105,6 +106,7 @@ public final class Bench implements AutoCloseable {
         new UndoRoom(pages, builds).on(routes);
         new EngineRoom(pages, builds).on(routes);
         new OrderRoom(pages, builds).on(routes);
+        new OptionsRoom(pages, builds).on(routes);
         new BookRoom(pages, builds).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
         new PhotoRoom(builds).on(routes);

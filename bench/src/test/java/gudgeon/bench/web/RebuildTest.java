@@ -237,6 +237,7 @@ class RebuildTest {
                 "/assemble?at=trial-fit",
                 "/undo?of=piston",
                 "/engine",
+                "/options",
                 "/engine/piston",
                 "/book",
                 "/journal")) {

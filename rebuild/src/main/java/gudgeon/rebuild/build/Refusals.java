@@ -4,6 +4,7 @@ import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Cover;
 import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.Structure;
+import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Measuring;
@@ -87,6 +88,8 @@ public final class Refusals {
             partOf(fitted.position(), fitted.part());
         } else if (fact instanceof Sourcing sourcing) {
             new SourcingRefusals(build, this).look(sourcing);
+        } else if (fact instanceof Deciding deciding) {
+            new DecidingRefusals(build, this).look(deciding);
         } else {
             ofBuild(fact);
         }
@@ -185,8 +188,11 @@ public final class Refusals {
                         ? "step"
                         : fact instanceof Fact.OfCheck
                                 ? "check"
-                                : fact instanceof Fact.OfPosition ? "position" : "position, step or check";
-        sentences.add("The engine book has no " + kind + " '" + fact.about() + "'. Choose one from the list.");
+                                : fact instanceof Fact.OfPosition || fact instanceof Deciding.OptionLine
+                                        ? "position"
+                                        : "position, step or check";
+        String id = fact instanceof Deciding.OptionLine line ? line.position() : fact.about();
+        sentences.add("The engine book has no " + kind + " '" + id + "'. Choose one from the list.");
     }
 
     void count(int count) {

@@ -49,7 +49,7 @@ public record Options(double rpm, Outcome now, List<Outcome> options) {
      * @throws IllegalArgumentException if it is not
      */
     public static Options of(Build build, double rpm, Trials trials) {
-        if (!(rpm > 0 && rpm <= FASTEST_RPM)) {
+        if (!isSpeed(rpm)) {
             throw new IllegalArgumentException("a speed is above 0 and at most 30000 turns a minute, got " + rpm);
         }
         Optional<FiguresOf.Answer> before = AsMeasured.of(build).map(parts -> FiguresOf.of(parts, trials, rpm));
@@ -58,6 +58,11 @@ public record Options(double rpm, Outcome now, List<Outcome> options) {
             outcomes.add(outcome(build, option, before, figures -> FiguresOf.of(figures, trials, rpm)));
         }
         return new Options(rpm, asItIs(before), outcomes);
+    }
+
+    /** Whether a number can be the speed of a crank, in turns a minute. */
+    public static boolean isSpeed(double rpm) {
+        return rpm > 0 && rpm <= FASTEST_RPM;
     }
 
     private static Outcome asItIs(Optional<FiguresOf.Answer> figures) {

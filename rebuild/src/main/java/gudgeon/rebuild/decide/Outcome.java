@@ -1,5 +1,6 @@
 package gudgeon.rebuild.decide;
 
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,5 +45,18 @@ public record Outcome(
         long here = parts.stream().filter(OptionPart::inHand).count();
         long wanted = parts.stream().filter(part -> Applied.isNew(part.line())).count();
         return wanted == 0 ? "No new part." : here + " of " + wanted + " in hand.";
+    }
+
+    /** What of it does not go together, by name; a sentence. */
+    public String misfits() {
+        List<String> wrong = mates.stream()
+                .filter(mate -> mate.goes() == Mate.Goes.NOT_TOGETHER)
+                .map(Mate::label)
+                .toList();
+        long open = mates.stream()
+                .filter(mate -> mate.goes() == Mate.Goes.UNPROVEN || mate.goes() == Mate.Goes.NOT_KNOWN)
+                .count();
+        String said = wrong.isEmpty() ? "Nothing known." : Sentence.of(Sentence.list(wrong));
+        return open == 0 ? said : said + " Not proven: " + open + ".";
     }
 }

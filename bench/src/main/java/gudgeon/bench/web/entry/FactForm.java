@@ -47,7 +47,11 @@ final class FactForm {
                 List.of(new Fact.ChanceTaken(
                         form.choice("origin", "Origin", Origin.PATTERN),
                         form.number("percent", "Chance").orElse(-1) / 100));
-            default -> new MeasuringForm(build, form).facts(type).orElseGet(() -> ofPart(type));
+            default ->
+                new MeasuringForm(build, form)
+                        .facts(type)
+                        .or(() -> new DecidingForm(build, form).facts(type))
+                        .orElseGet(() -> ofPart(type));
         };
     }
 

@@ -131,13 +131,15 @@ final class SourcingForm {
         return "order " + n;
     }
 
-    private Optional<Origin> origin(String suffix) {
+    /** Where a part comes from, if that is said. */
+    Optional<Origin> origin(String suffix) {
         return form.text("origin" + suffix).isEmpty()
                 ? Optional.empty()
                 : Optional.of(form.choice("origin" + suffix, "Origin", Origin.ORIGINAL));
     }
 
-    private Map<String, String> sizes(String suffix) {
+    /** Sizes by the id of their dimension. */
+    Map<String, String> sizes(String suffix) {
         return form.starting("size" + suffix + ".");
     }
 
@@ -152,7 +154,7 @@ final class SourcingForm {
     }
 
     /** The likely days alone are least and most as well. */
-    private Optional<Days> days() {
+    Optional<Days> days() {
         OptionalInt likely = form.optionalWhole("likely", "Days, likely");
         OptionalInt least = form.optionalWhole("least", "Days, fewest");
         OptionalInt most = form.optionalWhole("most", "Days, most");

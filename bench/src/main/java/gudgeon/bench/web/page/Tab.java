@@ -5,6 +5,7 @@ public enum Tab {
     TODAY("Today", ""),
     STRIP("Strip", "/strip"),
     MEASURE("Measure", "/measure"),
+    OPTIONS("Options", "/options"),
     ASSEMBLE("Assemble", "/assemble"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),
