@@ -7,6 +7,7 @@ import gudgeon.rebuild.book.Remeasured;
 import gudgeon.rebuild.book.Size;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Laid;
 import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.journal.Deciding.OptionLine;
@@ -23,6 +24,8 @@ import java.util.Optional;
  * those of the book where nothing is said of them.
  */
 final class Applied {
+    private static final String BY_OPTION = "by option ";
+
     private final Build build;
     private final Map<String, OptionLine> lines = new LinkedHashMap<>();
 
@@ -41,6 +44,11 @@ final class Applied {
     /** Whether another part takes the place of the one that is there, which else is worked on. */
     static boolean isNew(OptionLine line) {
         return line.origin().isPresent() || !line.family().isEmpty();
+    }
+
+    /** Whether a part is one that is there only by an option. */
+    static boolean isByOption(Laid laid) {
+        return laid.part().startsWith(BY_OPTION);
     }
 
     /** What the option does at a position, if anything. */
@@ -76,7 +84,7 @@ final class Applied {
     }
 
     private List<Fact> newPart(OptionLine line) {
-        String name = "by option " + line.option();
+        String name = BY_OPTION + line.option();
         String position = line.position();
         int count = build.structure().position(position).map(Position::quantity).orElse(1);
         List<Fact> facts = new ArrayList<>();

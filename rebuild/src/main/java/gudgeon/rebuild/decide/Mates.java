@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Works out whether an option's parts go with those they touch: every clearance and difference that has an end in one of them. */
 final class Mates {
@@ -93,7 +94,7 @@ final class Mates {
     private Mate judged(Dimension dimension, Extent value) {
         Optional<Expect> limits = dimension.expect().or(dimension::standard);
         String words = words(value, dimension.unit());
-        Goes goes = limits.map(known -> goes(value, interval(known))).orElse(Goes.NO_LIMITS);
+        Goes goes = limits.map(known -> goes(value, interval(dimension, known))).orElse(Goes.NO_LIMITS);
         String would = Sentence.capital(dimension.name()) + " would be " + words
                 + limits.map(known -> ", wanted is " + known.words()).orElse("");
         String sentence = switch (goes) {
@@ -130,10 +131,26 @@ final class Mates {
         return least == Zone.IN && greatest == Zone.IN ? Goes.TOGETHER : Goes.UNPROVEN;
     }
 
-    private static ToleranceInterval interval(Expect limits) {
-        return new ToleranceInterval(
-                limits.atLeast().orElse(Double.NEGATIVE_INFINITY),
-                limits.atMost().orElse(Double.POSITIVE_INFINITY));
+    /**
+     * The limits asked for. Where wear alone is limited, the least is that of new parts; and a part that shall run in a hole does not
+     * go into one that is smaller.
+     */
+    private static ToleranceInterval interval(Dimension dimension, Expect limits) {
+        double most = limits.atMost().orElse(Double.POSITIVE_INFINITY);
+        boolean runs = dimension.derived().filter(Mates::isClearance).isPresent() && most > 0;
+        double least = Stream.of(Optional.of(limits), dimension.standard())
+                .flatMap(Optional::stream)
+                .map(Expect::atLeast)
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble)
+                .filter(one -> one <= most)
+                .findFirst()
+                .orElse(runs ? 0 : Double.NEGATIVE_INFINITY);
+        return new ToleranceInterval(least, most);
+    }
+
+    private static boolean isClearance(Derivation derived) {
+        return derived.as() == Derivation.As.CLEARANCE;
     }
 
     /** What else must change so that the option's parts go in. */

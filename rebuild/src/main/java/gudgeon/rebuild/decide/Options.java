@@ -2,6 +2,7 @@ package gudgeon.rebuild.decide;
 
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Laid;
 import gudgeon.rebuild.journal.Deciding.OptionLine;
 import gudgeon.rebuild.source.Sum;
 import java.util.ArrayList;
@@ -107,12 +108,26 @@ public record Options(double rpm, Outcome now, List<Outcome> options) {
             List<OptionPart> parts, Optional<AsMeasured> made, Optional<FiguresOf.Answer> after) {
         List<String> notes = new ArrayList<>();
         parts.forEach(part -> part.fault().ifPresent(notes::add));
-        made.ifPresent(figures -> figures.unread().forEach(size -> notes.add(size.sentence())));
+        made.ifPresent(figures -> {
+            figures.unread().forEach(size -> notes.add(size.sentence()));
+            figures.laid().stream().filter(Applied::isByOption).forEach(laid -> known(laid, notes));
+        });
         after.ifPresent(figures -> notes.addAll(figures.sentences()));
         if (made.isEmpty()) {
             notes.add("The engine book has no figures of the engine, so capacity, compression and gaps can't be told.");
         }
         return notes;
+    }
+
+    /** A part that is only partly known is tried with sizes of another. */
+    private static void known(Laid laid, List<String> notes) {
+        int said = laid.measured().size();
+        int all = said + laid.booked().size();
+        if (said < all) {
+            notes.add("Of the " + laid.position().name() + " this option says " + said + " of " + all
+                    + " sizes. The others are taken from the book: what is tried with them is not proven of the real part before it"
+                    + " is measured.");
+        }
     }
 
     /** The figures of all outcomes, line by line. */

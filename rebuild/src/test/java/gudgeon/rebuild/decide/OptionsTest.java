@@ -180,4 +180,24 @@ class OptionsTest {
         assertThat(outcome.bill().all().words()).isEqualTo("12.00 EUR");
         assertThat(outcome.notes()).anyMatch(note -> note.contains("no figures"));
     }
+
+    @Test
+    void aSpigotLargerThanItsMouthDoesNotGoInWhereOnlyWearIsLimited() {
+        Build tarn = Told.after(
+                Build.of(Told.tarn()),
+                Drafts.of(Build.of(Told.tarn())).stream()
+                        .filter(draft -> draft.option().equals("tarn-125"))
+                        .findFirst()
+                        .orElseThrow()
+                        .facts()
+                        .toArray(Fact[]::new));
+        Outcome larger = only(tarn);
+        assertThat(larger.mates())
+                .filteredOn(mate -> mate.goes() == Goes.NOT_TOGETHER)
+                .extracting(Mate::sentence)
+                .singleElement()
+                .asString()
+                .contains("spigot", "left crankcase half would have to be changed or worked on as well");
+        assertThat(larger.notes()).anyMatch(note -> note.startsWith("Of the piston this option says 3 of 17 sizes."));
+    }
 }
