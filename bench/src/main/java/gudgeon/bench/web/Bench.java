@@ -6,6 +6,7 @@ import gudgeon.bench.web.engine.EngineRoom;
 import gudgeon.bench.web.entry.EntryRoom;
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.journal.JournalRoom;
+import gudgeon.bench.web.measure.BoreRoom;
 import gudgeon.bench.web.measure.InstrumentRoom;
 import gudgeon.bench.web.measure.MeasureRoom;
 import gudgeon.bench.web.measure.PaperRoom;
@@ -100,6 +101,7 @@ public final class Bench implements AutoCloseable {
         new StripRoom(pages, builds).on(routes);
         new MeasureRoom(pages, builds).on(routes);
         new WalkRoom(pages, builds).on(routes);
+        new BoreRoom(pages, builds).on(routes);
         new InstrumentRoom(pages, builds, clock).on(routes);
         new PaperRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);

@@ -25,6 +25,16 @@ public record Oversize(String name, double finishedMm, CleansUp cleansUp, String
         return cleansUp == CleansUp.ON_ANY_CENTRE || cleansUp == CleansUp.ON_A_SHIFTED_CENTRE;
     }
 
+    /** Whether the bore comes clean, in a few words. */
+    public String words() {
+        return switch (cleansUp) {
+            case ON_ANY_CENTRE -> "cleans up";
+            case ON_A_SHIFTED_CENTRE -> "cleans up on the worn centre";
+            case UNPROVEN -> "unproven";
+            case NO -> "does not clean up";
+        };
+    }
+
     private static String sentence(double finished, CleansUp cleansUp, WornBore.Least least) {
         return switch (cleansUp) {
             case ON_ANY_CENTRE -> mm(finished) + " cleans up wherever the wear is.";
