@@ -1,6 +1,7 @@
 package gudgeon.bench.cli;
 
 import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.journal.JournalFile;
 import gudgeon.store.journal.Reading;
@@ -13,7 +14,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -21,7 +21,13 @@ import java.util.stream.Stream;
 /** The invented workshop's own shelf, in a folder of its own that goes when the demo ends. */
 final class Demo implements AutoCloseable {
     private static final String BOOK = "/demo/tarn-98.yaml";
-    private static final String JOURNAL = "/demo/tarn-98.jsonl";
+    /** Its rebuilds, the one to be shown first last: the shelf has the one last worked on first. */
+    private static final List<Rebuild> REBUILDS = List.of(
+            new Rebuild("Tarn 98 no. 2043", Found.IN_PIECES, "/demo/tarn-98-worn.jsonl"),
+            new Rebuild("Tarn 98 no. 1187", Found.TOGETHER, "/demo/tarn-98.jsonl"));
+
+    /** A rebuild of the invented engine, as its journal tells it. */
+    private record Rebuild(String name, Found found, String journal) {}
 
     private final Path folder;
     private final Shelf shelf;
@@ -31,15 +37,12 @@ final class Demo implements AutoCloseable {
         this.shelf = shelf;
     }
 
-    /** Puts the invented engine's rebuild on a shelf. */
+    /** Puts the invented engine's rebuilds on a shelf. */
     static Demo open() {
         try {
             Path folder = Files.createTempDirectory("gudgeon-demo");
             Shelf shelf = Shelf.open(folder);
-            String id = shelf.start("Tarn 98 no. 1187", text(BOOK), Found.TOGETHER, "bench");
-            if (!(shelf.append(id, entries()) instanceof Outcome.Kept)) {
-                throw new IllegalStateException("the demo's journal does not go with its book");
-            }
+            REBUILDS.forEach(rebuild -> put(rebuild, shelf));
             Demo demo = new Demo(folder, shelf);
             // a demo is mostly ended by Ctrl+C
             Runtime.getRuntime().addShutdownHook(new Thread(demo::close));
@@ -57,12 +60,22 @@ final class Demo implements AutoCloseable {
         return new Photos(folder);
     }
 
-    private static List<Entry> entries() {
-        Reading reading = JournalFile.read(text(JOURNAL));
-        if (reading instanceof Reading.Read read) {
-            return new ArrayList<>(read.entries());
+    private static void put(Rebuild rebuild, Shelf shelf) {
+        String id = shelf.start(rebuild.name(), text(BOOK), rebuild.found(), "bench");
+        if (!(shelf.append(id, entries(rebuild.journal())) instanceof Outcome.Kept)) {
+            throw new IllegalStateException(rebuild.journal() + " does not go with its book");
         }
-        throw new IllegalStateException("the demo's journal can't be read: " + reading);
+    }
+
+    /** The entries of a journal but the one that begins it, which the shelf writes itself. */
+    private static List<Entry> entries(String journal) {
+        Reading reading = JournalFile.read(text(journal));
+        if (reading instanceof Reading.Read read) {
+            return read.entries().stream()
+                    .filter(entry -> !(entry.fact() instanceof Fact.Started))
+                    .toList();
+        }
+        throw new IllegalStateException(journal + " can't be read: " + reading);
     }
 
     private static String text(String resource) {
