@@ -95,6 +95,12 @@ record Form(String name, String description, List<Key> keys, List<Way> ways) {
         /** A list of blocks, each with its id. */
         record OfList(Form form) implements Value {}
 
+        /** A pair of coordinates in mm. */
+        record OfPoint() implements Value {}
+
+        /** A list of such pairs. */
+        record OfOutline() implements Value {}
+
         /** Sizes by dimension, by position. */
         record OfSizes() implements Value {}
 

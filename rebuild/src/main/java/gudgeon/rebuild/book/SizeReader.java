@@ -257,6 +257,7 @@ final class SizeReader {
             case CM3 -> "cubic centimetres";
             case KPA -> "kilopascals";
             case NEWTON -> "newtons";
+            case NEWTON_METRE -> "newton metres";
             case CELSIUS -> "degrees Celsius";
             case PERCENT -> "per cent";
             case NONE -> "a plain number";
@@ -270,6 +271,7 @@ final class SizeReader {
             case CM3 -> " of cubic centimetres, such as '9.8 cm3 ± 0.1'";
             case KPA -> " of kilopascals, such as '900' or '9 bar'";
             case NEWTON -> " of newtons, such as '180'";
+            case NEWTON_METRE -> " of newton metres, such as '9 N.m ± 1'";
             case CELSIUS -> " of degrees Celsius, such as '100 degC'";
             case PERCENT -> " of per cent, such as '10'";
             case NONE -> ", such as '1.1'";

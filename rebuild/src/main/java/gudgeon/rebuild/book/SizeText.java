@@ -59,6 +59,18 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
                     new Scale("n", Unit.NEWTON, "1"),
                     new Scale("lbf", Unit.NEWTON, "4.4482216152605"),
                     new Scale("kgf", Unit.NEWTON, "9.80665"),
+                    new Scale("n·m", Unit.NEWTON_METRE, "1"),
+                    new Scale("n.m", Unit.NEWTON_METRE, "1"),
+                    new Scale("nm", Unit.NEWTON_METRE, "1"),
+                    new Scale("kgf·m", Unit.NEWTON_METRE, "9.80665"),
+                    new Scale("kgf.m", Unit.NEWTON_METRE, "9.80665"),
+                    new Scale("kgf·cm", Unit.NEWTON_METRE, "0.0980665"),
+                    new Scale("kgf.cm", Unit.NEWTON_METRE, "0.0980665"),
+                    // 1 lbf is 4.4482216152605 N and 1 ft 0.3048 m, both exactly
+                    new Scale("lbf·ft", Unit.NEWTON_METRE, "1.3558179483314004"),
+                    new Scale("lbf.ft", Unit.NEWTON_METRE, "1.3558179483314004"),
+                    new Scale("lbf·in", Unit.NEWTON_METRE, "0.1129848290276167"),
+                    new Scale("lbf.in", Unit.NEWTON_METRE, "0.1129848290276167"),
                     new Scale("°c", Unit.CELSIUS, "1"),
                     new Scale("degc", Unit.CELSIUS, "1"),
                     new Scale("%", Unit.PERCENT, "1"))
@@ -139,7 +151,7 @@ record SizeText(double value, Optional<Unit> unit, Optional<Double> halfWidth, O
         if (word.matches() && !DECIMAL.matcher(digitsMeant(text)).matches()) {
             throw new NotASize(
                     "'" + Words.shortened(word.group(1))
-                            + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml, in3, kPa, bar, psi, N, lbf, kgf, degC and %.");
+                            + "' is not a unit known here; known are mm, cm, µm, in, thou, deg, cm3, cc, ml, in3, kPa, bar, psi, N, lbf, kgf, N.m, kgf.m, lbf.ft, lbf.in, degC and %.");
         }
         return new Measure(number(text), Optional.empty());
     }

@@ -90,10 +90,42 @@ final class StructureForms {
             "A place that a fastener goes.",
             List.of(
                     Keys.id("hole"),
-                    text("thread", false, "Its thread, such as M6."),
+                    new Form.Key(
+                            "at",
+                            new Value.OfPoint(),
+                            false,
+                            "place",
+                            "Where it is, seen from outside: to the right and upwards, in mm."),
+                    new Form.Key(
+                            "kind",
+                            new Value.OfWord(List.of("screw", "stud", "nut", "castle-nut", "tab-washer")),
+                            false,
+                            "kind",
+                            "What holds there; a screw if left out."),
+                    text("thread", false, "Its thread, such as M6 or M10x1.25."),
+                    text("class", false, "Strength class of its fastener, such as \"8.8\"."),
+                    text("head", false, "What its head is like."),
                     Keys.optional("length", Unit.MM, 1, 400, "length", "Length of its fastener under the head."),
+                    Keys.optional("stack", Unit.MM, 0, 400, "stack", "What it clamps: cover, gasket and washers."),
                     Keys.optional("depth", Unit.MM, 1, 400, "depth", "Usable depth of its thread."),
                     yes("through", "Whether it goes right through."),
+                    yes("dowel", "Whether a dowel sits in it."),
+                    new Form.Key(
+                            "behind",
+                            new Value.OfWord(List.of("wet", "dry", "gas", "outside")),
+                            false,
+                            "space behind",
+                            "What it opens into, where it goes through."),
+                    Keys.optional("room", Unit.MM, 0, 400, "room", "How far a fastener may stand through."),
+                    text("into", false, "What its thread is cut in, such as aluminium."),
+                    yes("left-hand", "Whether its thread is left-handed."),
+                    Keys.optional(
+                            "torque",
+                            Unit.NEWTON_METRE,
+                            0.1,
+                            1000,
+                            "torque",
+                            "The maker's figure for this one, where it differs from the joint's."),
                     Keys.note()));
 
     static final Form JOINT = new Form(
@@ -103,6 +135,32 @@ final class StructureForms {
                     Keys.id("joint"),
                     text("name", true, "What a fitter calls it."),
                     text("order", false, "In what order and in how many passes it is tightened."),
+                    ids("sequence", "The maker's order of tightening, each hole once."),
+                    new Form.Key(
+                            "shape",
+                            new Value.OfWord(List.of("ring", "cover", "head")),
+                            false,
+                            "shape",
+                            "What it looks like, for an order that is worked out: ring, cover or head."),
+                    new Form.Key(
+                            "outline",
+                            new Value.OfOutline(),
+                            false,
+                            "outline",
+                            "Corners of its outline, seen from outside, in mm."),
+                    Keys.optional(
+                            "torque", Unit.NEWTON_METRE, 0.1, 1000, "torque", "The maker's figure for its fasteners."),
+                    new Form.Key(
+                            "lubricated",
+                            new Value.OfWord(List.of("dry", "oiled", "greased", "locked")),
+                            false,
+                            "lubrication",
+                            "How that figure is meant."),
+                    new Form.Key(
+                            "passes", new Value.OfWhole(1, 9), false, "passes", "In how many passes it is tightened."),
+                    yes("gasket", "Whether a gasket lies in it."),
+                    yes("warps", "Whether it is apt to warp, so that it is loosened with care."),
+                    text("again", false, "When it is to be tightened again, such as after the first heat."),
                     new Form.Key("holes", new Value.OfList(HOLE), false, "holes", "Its holes."),
                     Keys.note()));
 

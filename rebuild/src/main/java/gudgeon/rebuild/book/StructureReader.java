@@ -22,8 +22,9 @@ final class StructureReader {
     Structure read() {
         List<Position> positions =
                 book.list("positions", false).stream().map(this::position).toList();
-        List<Joint> joints =
-                book.list("joints", false).stream().map(this::joint).toList();
+        List<Joint> joints = book.list("joints", false).stream()
+                .map(new JointReader(faults, ids)::joint)
+                .toList();
         List<Step> steps = book.list("steps", false).stream().map(this::step).toList();
         List<Check> checks =
                 book.list("checks", false).stream().map(this::check).toList();
@@ -93,20 +94,6 @@ final class StructureReader {
 
     private static boolean yes(Fields fields, String key) {
         return fields.word(key).map("true"::equals).orElse(false);
-    }
-
-    private Joint joint(Fields fields) {
-        String id = ids.own(fields, StructureIds.Kind.JOINT);
-        List<Joint.Hole> holes = fields.list("holes", false).stream()
-                .map(hole -> new Joint.Hole(
-                        hole.id(),
-                        hole.text("thread"),
-                        hole.optionalSize("length"),
-                        hole.optionalSize("depth"),
-                        yes(hole, "through"),
-                        hole.text("note")))
-                .toList();
-        return new Joint(id, fields.text("name"), fields.text("order"), fields.text("note"), holes, fields.where());
     }
 
     private Step step(Fields fields) {

@@ -53,6 +53,7 @@ public sealed interface TypedSize {
             case CM3 -> " of cubic centimetres, such as 9.8";
             case KPA -> " of kilopascals, such as 900";
             case NEWTON -> " of newtons, such as 180";
+            case NEWTON_METRE -> " of newton metres, such as 9 or 80 lbf.in";
             case CELSIUS -> " of degrees Celsius, such as 100";
             case PERCENT -> " of per cent, such as 10";
             case NONE -> ", such as 1.1";

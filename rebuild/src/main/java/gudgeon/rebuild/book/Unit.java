@@ -7,6 +7,7 @@ public enum Unit {
     CM3("cm³"),
     KPA("kPa"),
     NEWTON("N"),
+    NEWTON_METRE("N·m"),
     CELSIUS("°C"),
     PERCENT("%"),
     /** A plain number, such as a rocker ratio. */

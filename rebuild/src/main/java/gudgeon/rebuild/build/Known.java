@@ -3,6 +3,7 @@ package gudgeon.rebuild.build;
 import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Fastening;
 import gudgeon.rebuild.journal.Measuring;
 
 /** Whether the engine book has what a fact names. */
@@ -24,6 +25,9 @@ final class Known {
         }
         if (fact instanceof Deciding.OptionLine line) {
             return structure.position(line.position()).isPresent();
+        }
+        if (fact instanceof Fastening.OfJoint ofJoint) {
+            return structure.joint(ofJoint.joint()).isPresent();
         }
         return !(fact instanceof Fact.FaultFound fault) || structure.has(fault.at());
     }

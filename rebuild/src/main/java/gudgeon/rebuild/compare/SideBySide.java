@@ -208,6 +208,7 @@ final class SideBySide {
             case CM3 -> String.format(Locale.ROOT, "%.2f cm³", value);
             case KPA -> String.format(Locale.ROOT, "%.0f kPa", value);
             case NEWTON -> String.format(Locale.ROOT, "%.1f N", value);
+            case NEWTON_METRE -> String.format(Locale.ROOT, "%.1f N·m", value);
             case CELSIUS -> String.format(Locale.ROOT, "%.0f °C", value);
             case PERCENT -> String.format(Locale.ROOT, "%.1f %%", value);
             case NONE -> String.format(Locale.ROOT, "%.3f", value);

@@ -22,7 +22,8 @@ public sealed interface Fact
                 Fact.Corrected,
                 Measuring,
                 Sourcing,
-                Deciding {
+                Deciding,
+                Fastening {
     /**
      * The id of the position, step, check, part, order or entry that it is about; empty where it is about the build as a whole.
      * Two facts about one thing can contradict each other.

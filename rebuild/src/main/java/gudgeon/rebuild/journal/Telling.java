@@ -125,7 +125,10 @@ public final class Telling {
         if (fact instanceof Sourcing sourcing) {
             return new SourcingWords(naming).sentence(sourcing);
         }
-        return fact instanceof Deciding deciding ? new DecidingWords(naming).sentence(deciding) : "";
+        if (fact instanceof Deciding deciding) {
+            return new DecidingWords(naming).sentence(deciding);
+        }
+        return fact instanceof Fastening fastening ? new FasteningWords(naming).sentence(fastening) : "";
     }
 
     private String ofBuild(Fact fact) {

@@ -11,6 +11,7 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.rebuild.book.Expect;
+import gudgeon.rebuild.book.Hole;
 import gudgeon.rebuild.book.Joint;
 import gudgeon.rebuild.book.Position;
 import gudgeon.rebuild.book.Step;
@@ -138,12 +139,39 @@ class TarnTest {
                 joint.id(),
                 joint.name(),
                 joint.order(),
+                List.of(),
+                joint.shape(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                joint.passes(),
+                joint.gasket(),
+                joint.warps(),
+                joint.again(),
                 joint.note(),
-                joint.holes().stream()
-                        .map(hole -> new Joint.Hole(
-                                hole.id(), "", Optional.empty(), Optional.empty(), hole.through(), hole.note()))
-                        .toList(),
+                joint.holes().stream().map(TarnTest::bare).toList(),
                 ANYWHERE);
+    }
+
+    private static Hole bare(Hole hole) {
+        return new Hole(
+                hole.id(),
+                Optional.empty(),
+                hole.kind(),
+                "",
+                "",
+                hole.head(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                hole.through(),
+                hole.dowel(),
+                hole.behind(),
+                Optional.empty(),
+                hole.into(),
+                hole.leftHand(),
+                Optional.empty(),
+                hole.note());
     }
 
     private static Step anywhere(Step step) {

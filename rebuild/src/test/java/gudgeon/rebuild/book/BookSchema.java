@@ -157,6 +157,10 @@ final class BookSchema {
                     .put("minItems", 2)
                     .put("maxItems", 2);
             pair.putObject("items").putArray("type").add("number").add("string");
+        } else if (value instanceof Value.OfPoint) {
+            point(node);
+        } else if (value instanceof Value.OfOutline) {
+            point(node.put("type", "array").put("minItems", 3).putObject("items"));
         } else if (value instanceof Value.OfSizes) {
             node.put("type", "object")
                     .putObject("additionalProperties")
@@ -170,5 +174,10 @@ final class BookSchema {
             node.putObject("items").putArray("type").add("number").add("string");
         }
         return node;
+    }
+
+    private static void point(ObjectNode node) {
+        node.put("type", "array").put("minItems", 2).put("maxItems", 2);
+        node.putObject("items").putArray("type").add("number").add("string");
     }
 }

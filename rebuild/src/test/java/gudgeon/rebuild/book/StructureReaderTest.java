@@ -147,7 +147,7 @@ class StructureReaderTest {
         Joint joint = read(WHOLE).joint("case-joint").orElseThrow();
         assertThat(joint.order()).isEqualTo("from the middle outwards");
         assertThat(joint.note()).isEqualTo("In two passes.");
-        Joint.Hole hole = joint.holes().get(0);
+        Hole hole = joint.holes().get(0);
         assertThat(hole.id()).isEqualTo("h1");
         assertThat(hole.thread()).isEqualTo("M6");
         assertThat(hole.length()).map(Size::value).contains(40.0);

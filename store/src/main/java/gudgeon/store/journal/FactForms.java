@@ -247,7 +247,8 @@ final class FactForms {
                             from.object("instead").flatMap(instead -> FactJson.instead(instead, from)))));
 
     /** Every form that was ever written; of each kind the one with the highest version is written now. */
-    static final List<FactForm<?>> ALL = Stream.of(WORK, MeasuringForms.ALL, SourcingForms.ALL, DecidingForms.ALL)
+    static final List<FactForm<?>> ALL = Stream.of(
+                    WORK, MeasuringForms.ALL, SourcingForms.ALL, DecidingForms.ALL, FasteningForms.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -2,6 +2,7 @@ package gudgeon.store.journal;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gudgeon.rebuild.book.Point;
 import gudgeon.rebuild.journal.Days;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 
 /**
  * Takes the fields out of one JSON object. A value that can't be used is told as a sentence and stands in as an empty one, so that
@@ -261,6 +263,54 @@ final class JsonFields {
                 ? OptionalDouble.of(
                         number(name, "degrees Celsius from -200 to 1000", value -> value >= -200 && value <= 1000))
                 : asked(name, OptionalDouble.empty());
+    }
+
+    /** A number from 0 up, which may be left out. */
+    OptionalDouble positive(String name, double most) {
+        return has(name)
+                ? OptionalDouble.of(number(name, "a number from 0 to " + most, value -> value >= 0 && value <= most))
+                : asked(name, OptionalDouble.empty());
+    }
+
+    /** Points of a plane in mm, which may be left out. */
+    List<Point> points(String name) {
+        return has(name)
+                ? node(
+                                name,
+                                node -> node.isArray() && all(node, JsonFields::isPoint),
+                                "a list of points such as [6.0, 8.5]")
+                        .map(list -> StreamSupport.stream(list.spliterator(), false)
+                                .map(JsonFields::point)
+                                .toList())
+                        .orElse(List.of())
+                : asked(name, List.of());
+    }
+
+    /** Points of a plane in mm, by name. */
+    Map<String, Point> namedPoints(String name) {
+        Map<String, Point> points = new LinkedHashMap<>();
+        node(
+                        name,
+                        node -> node.isObject() && all(node, JsonFields::isPoint),
+                        "an object of points such as {\"h1\": [6.0, 8.5]}")
+                .ifPresent(object ->
+                        object.properties().forEach(each -> points.put(each.getKey(), point(each.getValue()))));
+        return points;
+    }
+
+    private static boolean all(JsonNode several, Predicate<JsonNode> good) {
+        return several.size() <= LONGEST_LIST
+                && StreamSupport.stream(several.spliterator(), false).allMatch(good);
+    }
+
+    private static boolean isPoint(JsonNode node) {
+        return node.isArray()
+                && node.size() == 2
+                && all(node, part -> part.isNumber() && Double.isFinite(part.doubleValue()));
+    }
+
+    private static Point point(JsonNode pair) {
+        return new Point(pair.get(0).doubleValue(), pair.get(1).doubleValue());
     }
 
     /** Hours a week. */

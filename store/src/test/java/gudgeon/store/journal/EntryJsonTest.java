@@ -7,6 +7,7 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Measured;
 import gudgeon.rebuild.journal.Fact.Noted;
+import gudgeon.rebuild.journal.Fastening;
 import gudgeon.rebuild.journal.Measuring;
 import gudgeon.rebuild.journal.Sourcing;
 import java.io.IOException;
@@ -71,7 +72,7 @@ class EntryJsonTest {
     void everyKindAndEveryFormHasASample() throws IOException {
         List<String> samples = samples();
         assertThat(samples.stream().map(line -> readOne(line).fact().getClass()).collect(Collectors.toSet()))
-                .isEqualTo(Stream.of(Fact.class, Measuring.class, Sourcing.class, Deciding.class)
+                .isEqualTo(Stream.of(Fact.class, Measuring.class, Sourcing.class, Deciding.class, Fastening.class)
                         .flatMap(kinds -> Stream.of(kinds.getDeclaredClasses()))
                         .filter(Class::isRecord)
                         .collect(Collectors.toSet()));
