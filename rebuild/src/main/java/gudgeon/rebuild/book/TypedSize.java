@@ -1,5 +1,8 @@
 package gudgeon.rebuild.book;
 
+import gudgeon.mechanics.metrology.Quantity;
+import java.util.Optional;
+
 /** What a person typed in place of a size of the book. */
 public sealed interface TypedSize {
     /**
@@ -40,6 +43,25 @@ public sealed interface TypedSize {
                     + ".");
         }
         return new Read(typed.value());
+    }
+
+    /**
+     * Reads what was typed with the doubt that stands after ±.
+     *
+     * @param unit the unit wanted, and the one of a bare number
+     * @return empty where the text is no such size
+     */
+    static Optional<Quantity> quantity(Unit unit, String text) {
+        try {
+            SizeText typed = SizeText.of(text);
+            return typed.unit().orElse(unit) != unit
+                    ? Optional.empty()
+                    : Optional.of(typed.halfWidth()
+                            .map(half -> Quantity.stated(typed.value(), half))
+                            .orElseGet(() -> Quantity.exact(typed.value())));
+        } catch (SizeText.NotASize fault) {
+            return Optional.empty();
+        }
     }
 
     private static String wanted(Unit unit) {
