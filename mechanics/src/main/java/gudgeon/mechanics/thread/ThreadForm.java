@@ -7,8 +7,8 @@ package gudgeon.mechanics.thread;
 public enum ThreadForm {
     /** ISO 68-1; core with the rounded root of ISO 898-1, 17H/24. */
     ISO_METRIC(30, 0.649519, 0.613435, 0.541266),
-    /** ASME B1.1, of the same profile. */
-    UNIFIED(30, 0.649519, 0.613435, 0.541266),
+    /** ASME B1.1, of the same profile; core such that the stress area is that of its appendix, π/4 (d - 0.9743 p)² (from memory). */
+    UNIFIED(30, 0.649519, 0.649541, 0.541266),
     /** BS 84 (from memory). */
     WHITWORTH(27.5, 0.640327, 0.640327, 0.640327),
     /** BS 93 (from memory). */

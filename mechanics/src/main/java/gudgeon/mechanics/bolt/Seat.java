@@ -1,0 +1,34 @@
+package gudgeon.mechanics.bolt;
+
+import gudgeon.mechanics.limits.Material;
+import gudgeon.mechanics.thread.Engagement;
+import gudgeon.mechanics.thread.MetalStrength;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What holds a fastener.
+ *
+ * @param into metal that its thread is cut in, if known
+ * @param engagedMm length over which the threads engage, in mm, if known
+ * @param under metal that its head bears on, if known
+ */
+public record Seat(Optional<Material> into, OptionalDouble engagedMm, Optional<Material> under) {
+    /** Pull in N at which a thread strips; empty unless metal and engagement are known. */
+    OptionalDouble stripsAtN(Bolt bolt) {
+        if (into.isEmpty() || engagedMm.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double shear = MetalStrength.of(into.get()).shearMpa();
+        return OptionalDouble.of(new Engagement(bolt.thread(), engagedMm.getAsDouble())
+                .stripsAtN(shear, bolt.strength().shearMpa()));
+    }
+
+    /** Pull in N at which the metal under the head is pressed in; empty where the metal is not known. */
+    OptionalDouble pressedInAtN(Bolt bolt) {
+        return under.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(MetalStrength.of(under.get()).pressureMpa()
+                        * bolt.head().areaMm2(bolt.thread()));
+    }
+}

@@ -1,0 +1,83 @@
+package gudgeon.mechanics.bolt;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * How tight a fastener may be: the weakest of the bolt, the thread it is screwed into and the metal under its head, with the span of
+ * preload that friction makes. A torque is safe when the limit is kept at the least friction, where it pulls hardest.
+ *
+ * @param bolt the fastener
+ * @param seat what holds it
+ * @param friction friction as it is put together
+ */
+public record Tightening(Bolt bolt, Seat seat, Friction friction) {
+    /** Share of the yield strength that VDI 2230, 5.4.3, tightens a bolt to. */
+    private static final double OF_YIELD = 0.9;
+
+    /** Preload in N that each part bears, as far as it is known. */
+    public Map<Limit, Double> bearsN() {
+        Map<Limit, Double> bears = new EnumMap<>(Limit.class);
+        bears.put(Limit.BOLT, bolt.preloadAtYieldN(OF_YIELD, friction.least()));
+        put(bears, Limit.THREAD, seat.stripsAtN(bolt));
+        put(bears, Limit.BEARING, seat.pressedInAtN(bolt));
+        return bears;
+    }
+
+    /** What gives way first. */
+    public Limit weakest() {
+        return bearsN().entrySet().stream()
+                .min(Comparator.comparingDouble(Map.Entry::getValue))
+                .orElseThrow()
+                .getKey();
+    }
+
+    /** Greatest torque in N·m that all of them bear at the least friction. */
+    public double mostNm() {
+        return mostNm(weakest());
+    }
+
+    /**
+     * Greatest torque in N·m that one of them bears at the least friction.
+     *
+     * @throws IllegalArgumentException when it is not known what that one bears
+     */
+    public double mostNm(Limit limit) {
+        Double bears = bearsN().get(limit);
+        if (bears == null) {
+            throw new IllegalArgumentException("it is not known what " + limit + " bears");
+        }
+        return bears * bolt.torquePerN(friction.least());
+    }
+
+    /** By how many N·m a torque stays below what all of them bear; below zero when it does not. */
+    public double inHandNm(double torqueNm) {
+        return mostNm() - torqueNm;
+    }
+
+    /** Least preload in N that a torque in N·m makes, at the most friction. */
+    public double leastPreloadN(double torqueNm) {
+        return bolt.preloadN(torqueNm, friction.most());
+    }
+
+    /** Usual preload in N that a torque in N·m makes. */
+    public double usualPreloadN(double torqueNm) {
+        return bolt.preloadN(torqueNm, friction.usual());
+    }
+
+    /** Greatest preload in N that a torque in N·m makes, at the least friction. */
+    public double mostPreloadN(double torqueNm) {
+        return bolt.preloadN(torqueNm, friction.least());
+    }
+
+    /** Torque in N·m at another friction that makes the usual preload of a torque meant for this one. */
+    public double sameAt(Friction other, double torqueNm) {
+        return usualPreloadN(torqueNm) * bolt.torquePerN(other.usual());
+    }
+
+    private static void put(Map<Limit, Double> bears, Limit limit, OptionalDouble value) {
+        value.ifPresent(newtons -> bears.put(limit, newtons));
+    }
+}
