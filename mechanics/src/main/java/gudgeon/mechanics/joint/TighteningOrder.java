@@ -27,8 +27,8 @@ public final class TighteningOrder {
         if (holes % 4 == 0) {
             int quarter = holes / 4;
             return starts(quarter).stream()
-                    .flatMap(first ->
-                            IntStream.of(first, first + 2 * quarter, first + quarter, first + 3 * quarter).boxed())
+                    .flatMap(first -> IntStream.of(first, first + 2 * quarter, first + quarter, first + 3 * quarter)
+                            .boxed())
                     .toList();
         }
         if (holes % 2 == 0) {
@@ -93,8 +93,7 @@ public final class TighteningOrder {
         return order;
     }
 
-    private static void crosswise(
-            List<HolePlace> holes, HolePlace middle, List<Integer> band, List<Integer> order) {
+    private static void crosswise(List<HolePlace> holes, HolePlace middle, List<Integer> band, List<Integer> order) {
         while (!band.isEmpty()) {
             HolePlace last = order.isEmpty() ? middle : holes.get(order.get(order.size() - 1));
             Integer next = order.isEmpty()

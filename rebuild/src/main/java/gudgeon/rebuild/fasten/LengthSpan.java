@@ -34,8 +34,9 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
         OptionalDouble least = least(sizes, reasons);
         OptionalDouble most = most(sizes, reasons);
         if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {
-            reasons.add("No length does both: the hole is too shallow, or its sizes are too doubtful. Measure stack and depth"
-                    + " again; a thread insert or a stud may be the way.");
+            reasons.add(
+                    "No length does both: the hole is too shallow, or its sizes are too doubtful. Measure stack and depth"
+                            + " again; a thread insert or a stud may be the way.");
         }
         return new LengthSpan(sizes, least, most, reasons);
     }
@@ -83,9 +84,7 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
 
     /** How far into the thread a screw may go at all. */
     private Optional<Quantity> end() {
-        return sizes.through()
-                ? sizes.depth().flatMap(depth -> sizes.room().map(depth::plus))
-                : sizes.depth();
+        return sizes.through() ? sizes.depth().flatMap(depth -> sizes.room().map(depth::plus)) : sizes.depth();
     }
 
     /** Whether a screw may stand through as far as it likes. */

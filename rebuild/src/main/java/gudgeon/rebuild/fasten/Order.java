@@ -38,7 +38,9 @@ public record Order(Source source, List<String> holes, String why) {
             ids.stream().filter(id -> !order.contains(id)).forEach(order::add);
             return new Order(Source.MAKER, order, "This is the maker's order.");
         }
-        String words = joint.book().order().isEmpty() ? "" : " The book says: " + joint.book().order();
+        String words = joint.book().order().isEmpty()
+                ? ""
+                : " The book says: " + joint.book().order();
         List<HolePlace> places = places(joint);
         if (ids.size() < 3 || places.size() < ids.size()) {
             return new Order(Source.LISTED, ids, listed(ids.size()) + words);

@@ -54,8 +54,7 @@ public record Tightness(JointNow joint, Order order, List<Pass> passes) {
     private static Pass pass(JointNow joint, Order order, int number, double share, boolean again) {
         List<String> had = new ArrayList<>();
         List<String> left = new ArrayList<>();
-        order.holes()
-                .forEach(id -> (joint.hole(id).orElseThrow().pass() >= number ? had : left).add(id));
+        order.holes().forEach(id -> (joint.hole(id).orElseThrow().pass() >= number ? had : left).add(id));
         return new Pass(number, share, again, had, left);
     }
 
@@ -70,7 +69,11 @@ public record Tightness(JointNow joint, Order order, List<Pass> passes) {
     /** Whether every hole is at full torque. */
     public boolean isTight() {
         return !joint.holes().isEmpty()
-                && passes.stream().filter(pass -> pass.share() == 1).findFirst().orElseThrow().isDone();
+                && passes.stream()
+                        .filter(pass -> pass.share() == 1)
+                        .findFirst()
+                        .orElseThrow()
+                        .isDone();
     }
 
     /** Whether tightening was begun and is not at an end. */
@@ -84,7 +87,8 @@ public record Tightness(JointNow joint, Order order, List<Pass> passes) {
             return "The book has no holes for this joint, so its passes can't be followed.";
         }
         return next().map(next -> next.pass().had().isEmpty() && next.pass().number() == 1
-                        ? "Not tightened yet: all in by hand first, then " + next.pass().name() + "."
+                        ? "Not tightened yet: all in by hand first, then "
+                                + next.pass().name() + "."
                         : next.pass().sentence() + " Next is " + next.hole() + ".")
                 .orElse("All passes are done.");
     }
