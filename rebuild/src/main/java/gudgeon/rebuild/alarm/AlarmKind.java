@@ -34,6 +34,10 @@ public enum AlarmKind {
     FAMILY("does not go with the rest"),
     HEAT("not put in as the fit asks"),
     SHORT("short or not as ordered"),
+    WRENCH("wrench not to be trusted for this"),
+    UNIT_MIXED("torque in a wrong unit"),
+    DRY_FIGURE("torque meant for another thread"),
+    ADAPTER("adapter not reckoned with"),
     TWO_ANSWERS("two answers");
 
     private final String words;

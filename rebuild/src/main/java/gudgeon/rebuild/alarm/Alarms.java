@@ -44,6 +44,8 @@ public final class Alarms {
                 new FamilyRule(),
                 new HeatRule(),
                 new ShortRule(),
+                new WrenchRule(),
+                new DryFigureRule(),
                 new TwoAnswersRule());
     }
 

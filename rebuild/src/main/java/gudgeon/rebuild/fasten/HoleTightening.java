@@ -8,7 +8,6 @@ import gudgeon.mechanics.bolt.Tightening;
 import gudgeon.mechanics.limits.Material;
 import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.mechanics.thread.ScrewThread;
-import gudgeon.mechanics.thread.UnknownFastener;
 import gudgeon.rebuild.book.Lubrication;
 import gudgeon.rebuild.book.Size;
 import java.util.ArrayList;
@@ -31,7 +30,7 @@ final class HoleTightening {
     HoleTightening(JointNow joint, HoleNow hole) {
         this.joint = joint;
         this.hole = hole;
-        thread = thread(hole.thread());
+        thread = HoleSizes.thread(hole.thread());
         stated = StrengthClass.find(hole.book().strength());
     }
 
@@ -115,7 +114,7 @@ final class HoleTightening {
     }
 
     private Optional<Material> into() {
-        return Metals.of(hole.into());
+        return Metal.named(hole.into());
     }
 
     /** How far the thread engages, in mm: what the fastener reaches beyond what it clamps, at most the hole's depth. */
@@ -127,13 +126,5 @@ final class HoleTightening {
         return Stream.concat(reach.stream(), hole.depth().map(Quantity::value).stream())
                 .mapToDouble(Double::doubleValue)
                 .min();
-    }
-
-    private static Optional<ScrewThread> thread(String designation) {
-        try {
-            return designation.isBlank() ? Optional.empty() : Optional.of(ScrewThread.of(designation));
-        } catch (UnknownFastener saidElsewhere) {
-            return Optional.empty();
-        }
     }
 }

@@ -148,6 +148,11 @@ public record HoleTorque(
         return new HoleTightening(joint, hole);
     }
 
+    /** A torque in N·m as a person reads it. */
+    public static String newtonMetres(double nm) {
+        return WrittenTorque.newtonMetres(nm);
+    }
+
     /** A torque in N·m in that unit, as a person reads it. */
     static String in(TorqueUnit unit, double nm) {
         return new WrittenTorque(unit.fromNm(nm), unit).words();

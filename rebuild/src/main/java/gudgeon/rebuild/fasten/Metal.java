@@ -28,6 +28,16 @@ public final class Metal {
                 NAMES.get(name.strip().toLowerCase(Locale.ROOT).replace('-', ' ')));
     }
 
+    /** Which names are known, as a sentence lists them. */
+    public static String known() {
+        return "alloy, aluminium, magnesium, iron, steel, bronze and brass";
+    }
+
+    /** A material as a sentence has it. */
+    static String words(Material material) {
+        return material == Material.GREY_IRON ? "cast iron" : material.name().toLowerCase(Locale.ROOT);
+    }
+
     /** How long a thread must hold, in diameters: common practice, no source. */
     static double engagementInDiameters(Material material) {
         return switch (material) {

@@ -4,7 +4,7 @@ import gudgeon.mechanics.bolt.Friction;
 import gudgeon.rebuild.book.Lubrication;
 
 /** How what is on a thread makes it slide. */
-final class Slickness {
+public final class Slickness {
     private Slickness() {}
 
     /** The friction to reckon with. */
@@ -18,7 +18,7 @@ final class Slickness {
     }
 
     /** Whether one slides more easily than another, so that the same torque pulls harder. */
-    static boolean isSlicker(Lubrication one, Lubrication other) {
+    public static boolean isSlicker(Lubrication one, Lubrication other) {
         return of(one).usual() < of(other).usual()
                 && of(one).least() < of(other).least();
     }

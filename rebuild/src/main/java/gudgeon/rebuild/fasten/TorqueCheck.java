@@ -80,7 +80,7 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
     }
 
     private static String in(Optional<Material> metal) {
-        return metal.map(one -> " in " + Metals.words(one)).orElse("");
+        return metal.map(one -> " in " + Metal.words(one)).orElse("");
     }
 
     private static String weakestWords(Limit limit, Optional<Material> into, Optional<Material> under) {
@@ -88,7 +88,7 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
             case BOLT -> "the bolt is used to the full";
             case THREAD -> "the thread" + in(into) + " strips";
             case BEARING ->
-                "the head is pressed into the " + under.map(Metals::words).orElse("metal");
+                "the head is pressed into the " + under.map(Metal::words).orElse("metal");
         };
     }
 
