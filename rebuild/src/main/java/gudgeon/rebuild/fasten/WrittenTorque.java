@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * @param unit the unit
  */
 public record WrittenTorque(double value, TorqueUnit unit) {
-    private static final Pattern LAST_WORD = Pattern.compile(".*[\\d.,/\\s](\\p{L}[\\p{L}·.\\s]*?)\\s*(?:[±+].*)?$");
+    private static final Pattern WITH_UNIT = Pattern.compile("[^\\p{L}]*(\\p{L}[\\p{L}·.\\s]*?)\\s*(?:[±+].*)?");
     private static final MathContext THREE_FIGURES = new MathContext(3);
 
     /**
@@ -27,7 +27,7 @@ public record WrittenTorque(double value, TorqueUnit unit) {
      */
     public static Optional<WrittenTorque> of(String text, TorqueUnit bare) {
         String plain = text.strip();
-        Matcher word = LAST_WORD.matcher(plain);
+        Matcher word = WITH_UNIT.matcher(plain);
         if (!word.matches()) {
             return newtonMetres(plain).map(number -> new WrittenTorque(number, bare));
         }

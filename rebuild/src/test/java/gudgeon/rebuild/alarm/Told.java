@@ -41,6 +41,15 @@ final class Told {
         }
     }
 
+    /** The book of the invented engine with some joints more, each with its figures. */
+    static EngineBook tarnWithJoints(String joints) {
+        try {
+            return read(Files.readString(TARN).replace("\njoints:\n", "\njoints:\n" + joints));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
     private static EngineBook read(String text) {
         BookReading reading = new EngineBookReader().read(text);
         if (reading instanceof BookReading.Read read) {
