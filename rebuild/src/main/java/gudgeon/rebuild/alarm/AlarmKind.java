@@ -38,6 +38,11 @@ public enum AlarmKind {
     UNIT_MIXED("torque in a wrong unit"),
     DRY_FIGURE("torque meant for another thread"),
     ADAPTER("adapter not reckoned with"),
+    FASTENER_TOO_LONG("fastener too long"),
+    FASTENER_TOO_SHORT("fastener too short"),
+    FASTENERS_SWAPPED("two lengths mixed up"),
+    PULLED_DOWN("pulled down unevenly"),
+    NOT_AGAIN("not tightened again"),
     TWO_ANSWERS("two answers");
 
     private final String words;

@@ -46,6 +46,10 @@ public final class Alarms {
                 new ShortRule(),
                 new WrenchRule(),
                 new DryFigureRule(),
+                new FastenerLengthRule(),
+                new SwappedRule(),
+                new PulledDownRule(),
+                new NotAgainRule(),
                 new TwoAnswersRule());
     }
 

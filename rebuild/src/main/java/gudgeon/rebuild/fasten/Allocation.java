@@ -21,6 +21,9 @@ import java.util.Optional;
  */
 public record Allocation(
         List<HoleChoice> choices, List<Purchase> purchases, Map<String, Integer> leftOver, List<Danger> dangers) {
+    /** More than all doubts of a thousand holes together. */
+    private static final int EMPTY_COST = 10_000_000;
+
     private static final int DOUBTFUL_COST = 1_000;
     private static final int OTHER_LENGTH_COST = 1;
 
@@ -44,7 +47,8 @@ public record Allocation(
         List<Slot> open = slots.stream().filter(slot -> !slot.isServed()).toList();
         Allotment allotment = Allotment.of(
                 open.stream().map(slot -> slot.costs(pile)).toArray(int[][]::new),
-                pile.stream().mapToInt(PileKind::count).toArray());
+                pile.stream().mapToInt(PileKind::count).toArray(),
+                open.stream().mapToInt(Slot::emptyCost).toArray());
         List<HoleChoice> choices = new ArrayList<>();
         List<HoleNow> wanting = new ArrayList<>();
         Map<String, Integer> left = new LinkedHashMap<>();
@@ -149,6 +153,11 @@ public record Allocation(
 
         int[] costs(List<PileKind> pile) {
             return pile.stream().mapToInt(this::cost).toArray();
+        }
+
+        /** A fastener of which it is known that it belongs here is not given to another hole to save a purchase. */
+        int emptyCost() {
+            return recorded.isPresent() ? 2 * EMPTY_COST : EMPTY_COST;
         }
 
         private int cost(PileKind kind) {

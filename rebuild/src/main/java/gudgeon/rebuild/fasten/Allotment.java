@@ -24,9 +24,6 @@ record Allotment(List<Integer> kinds, List<BitSet> alternatives, long cost) {
     /** The cost at which a kind can't serve a place. */
     static final int UNFIT = Integer.MAX_VALUE;
 
-    /** What an empty place costs: more than all others together. */
-    static final int EMPTY_COST = 10_000_000;
-
     Allotment {
         kinds = List.copyOf(kinds);
         alternatives = List.copyOf(alternatives);
@@ -35,11 +32,12 @@ record Allotment(List<Integer> kinds, List<BitSet> alternatives, long cost) {
     /**
      * The allotment of the least cost.
      *
-     * @param cost of a kind at a place, {@code cost[place][kind]}: 0 to 1,999, or {@link #UNFIT}
+     * @param cost of a kind at a place, {@code cost[place][kind]}: 0 or more, or {@link #UNFIT}
      * @param counts how many of each kind there are, 0 or more
+     * @param empty for each place what it costs to leave it empty, 0 or more
      */
-    static Allotment of(int[][] cost, int[] counts) {
-        return new Search(cost, counts).allotment();
+    static Allotment of(int[][] cost, int[] counts, int[] empty) {
+        return new Search(cost, counts, empty).allotment();
     }
 
     /** The search; kind number {@code none} stands for "left empty" and is never used up. */
@@ -47,6 +45,7 @@ record Allotment(List<Integer> kinds, List<BitSet> alternatives, long cost) {
         private static final long FAR = Long.MAX_VALUE / 4;
 
         private final int[][] cost;
+        private final int[] empty;
         private final int none;
         private final int[] spare;
         private final int[] at;
@@ -55,9 +54,10 @@ record Allotment(List<Integer> kinds, List<BitSet> alternatives, long cost) {
 
         private final int[][] mover;
 
-        Search(int[][] cost, int[] counts) {
+        Search(int[][] cost, int[] counts, int[] empty) {
             none = counts.length;
             this.cost = cost;
+            this.empty = empty;
             spare = Arrays.copyOf(counts, none + 1);
             spare[none] = cost.length;
             at = new int[cost.length];
@@ -83,7 +83,10 @@ record Allotment(List<Integer> kinds, List<BitSet> alternatives, long cost) {
         }
 
         private long cost(int place, int kind) {
-            return kind == none ? EMPTY_COST : cost[place][kind] == UNFIT ? FAR : cost[place][kind];
+            if (kind == none) {
+                return empty[place];
+            }
+            return cost[place][kind] == UNFIT ? FAR : cost[place][kind];
         }
 
         /** Gives a place a kind by the cheapest chain of moves that ends at a kind of which one is left. */

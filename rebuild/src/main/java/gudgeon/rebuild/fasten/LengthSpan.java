@@ -105,7 +105,7 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
 
     private static OptionalDouble least(HoleSizes sizes, List<String> reasons) {
         double needed = neededMm(sizes);
-        String into = Metal.named(sizes.into()).isPresent() ? sizes.into() : "what may be light alloy";
+        String into = Metal.named(sizes.into()).map(Metal::words).orElse("what may be light alloy");
         if (sizes.stack().isEmpty()) {
             reasons.add(mm(needed) + " of " + sizes.thread().designation() + " must go into " + into
                     + "; what the screw clamps has not been measured, so no length is proved.");
