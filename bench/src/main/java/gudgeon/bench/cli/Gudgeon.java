@@ -32,6 +32,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             OptionsCommand.class,
             UndoCommand.class,
             BoreCommand.class,
+            BoltLengthCommand.class,
+            FastenersCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,

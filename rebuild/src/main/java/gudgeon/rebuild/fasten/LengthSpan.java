@@ -3,6 +3,7 @@ package gudgeon.rebuild.fasten;
 import gudgeon.mechanics.joint.StandardLengths;
 import gudgeon.mechanics.limits.Material;
 import gudgeon.mechanics.metrology.Quantity;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +50,23 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
         // where nothing limits it, nobody wants it longer than needed by half as much again
         double most = mostMm.orElse(1.5 * leastMm.getAsDouble());
         return StandardLengths.between(leastMm.getAsDouble(), most);
+    }
+
+    /** Which standard lengths to take, a sentence. */
+    public String sentence() {
+        List<Double> standard = standard();
+        if (standard.isEmpty()) {
+            return sizes.stack().isEmpty() || mostMm.isEmpty()
+                    ? "Which length to take can't be said before that is measured."
+                    : "None of the standard lengths is right: cut a longer one down, or change the stack with a washer.";
+        }
+        return "Take "
+                + String.join(" or ", standard.stream().map(LengthSpan::mm).toList()) + ", under the head.";
+    }
+
+    /** How a length is, a sentence. */
+    public String sentence(Quantity length) {
+        return Sentence.ended(mm(length.value()) + " is " + verdict(length).words());
     }
 
     /** Whether a length is right. */
