@@ -4,6 +4,8 @@ import gudgeon.bench.web.assemble.AssembleRoom;
 import gudgeon.bench.web.engine.BookRoom;
 import gudgeon.bench.web.engine.EngineRoom;
 import gudgeon.bench.web.entry.EntryRoom;
+import gudgeon.bench.web.fasten.FastenersRoom;
+import gudgeon.bench.web.fasten.JointRoom;
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.journal.JournalRoom;
 import gudgeon.bench.web.measure.BoreRoom;
@@ -104,6 +106,8 @@ public final class Bench implements AutoCloseable {
         new BoreRoom(pages, builds).on(routes);
         new InstrumentRoom(pages, builds, clock).on(routes);
         new PaperRoom(pages, builds).on(routes);
+        new FastenersRoom(pages, builds).on(routes);
+        new JointRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
         new UndoRoom(pages, builds).on(routes);
         new EngineRoom(pages, builds).on(routes);

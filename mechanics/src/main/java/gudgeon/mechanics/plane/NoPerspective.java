@@ -6,7 +6,8 @@ public final class NoPerspective extends Exception {
 
     private final Kind kind;
 
-    NoPerspective(Kind kind) {
+    /** With what is wrong. */
+    public NoPerspective(Kind kind) {
         super(kind.words);
         this.kind = kind;
     }

@@ -7,6 +7,7 @@ import gudgeon.rebuild.book.Structure;
 import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Fastening;
 import gudgeon.rebuild.journal.Measuring;
 import gudgeon.rebuild.journal.Sourcing;
 import java.util.ArrayList;
@@ -90,6 +91,8 @@ public final class Refusals {
             new SourcingRefusals(build, this).look(sourcing);
         } else if (fact instanceof Deciding deciding) {
             new DecidingRefusals(build, this).look(deciding);
+        } else if (fact instanceof Fastening fastening) {
+            new FasteningRefusals(build, this).look(fastening);
         } else {
             ofBuild(fact);
         }
@@ -184,13 +187,15 @@ public final class Refusals {
     private void unknown(Fact fact) {
         String kind = fact instanceof Measuring.ReadingTaken
                 ? "dimension"
-                : fact instanceof Fact.OfStep
-                        ? "step"
-                        : fact instanceof Fact.OfCheck
-                                ? "check"
-                                : fact instanceof Fact.OfPosition || fact instanceof Deciding.OptionLine
-                                        ? "position"
-                                        : "position, step or check";
+                : fact instanceof Fastening
+                        ? "joint"
+                        : fact instanceof Fact.OfStep
+                                ? "step"
+                                : fact instanceof Fact.OfCheck
+                                        ? "check"
+                                        : fact instanceof Fact.OfPosition || fact instanceof Deciding.OptionLine
+                                                ? "position"
+                                                : "position, step or check";
         String id = fact instanceof Deciding.OptionLine line ? line.position() : fact.about();
         sentences.add("The engine book has no " + kind + " '" + id + "'. Choose one from the list.");
     }

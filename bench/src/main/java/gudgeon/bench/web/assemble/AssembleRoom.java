@@ -1,5 +1,6 @@
 package gudgeon.bench.web.assemble;
 
+import gudgeon.bench.web.fasten.JointView;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
@@ -50,6 +51,8 @@ public final class AssembleRoom {
         if (step.isPresent()) {
             values.put("step", step.get());
             values.put("unproven", build.unproven(step.get().id()));
+            values.put("joints", JointView.of(build, step.get()));
+            values.put("hole", Optional.ofNullable(ctx.queryParam("hole")).orElse(""));
             pages.show(ctx, "assemble/step.jte", opened.with(values));
         } else if (check.isPresent()) {
             values.put("check", check.get());

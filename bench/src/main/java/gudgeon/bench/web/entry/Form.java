@@ -46,6 +46,14 @@ final class Form {
         return found;
     }
 
+    /** A torque as written; a bare number in the unit that the form says, else in N·m. */
+    String torque(String name) {
+        String text = text(name);
+        boolean bare = text.matches("[-+\u2212]?[\\d\\s.,/]+");
+        String unit = text(name + "-unit").isEmpty() ? "N.m" : text(name + "-unit");
+        return bare ? text + " " + unit : text;
+    }
+
     /** A whole number; the one given where the field is empty. */
     int whole(String name, String label, int otherwise) {
         String text = text(name);

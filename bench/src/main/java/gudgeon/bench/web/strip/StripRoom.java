@@ -1,5 +1,6 @@
 package gudgeon.bench.web.strip;
 
+import gudgeon.bench.web.fasten.JointView;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
@@ -38,6 +39,7 @@ public final class StripRoom {
         Opened opened = builds.open(ctx, Tab.STRIP);
         Build build = opened.build();
         List<Off> next = TakingDown.of(build).next();
+        Optional<Position> chosen = chosen(build, next, ctx.queryParam("at"));
         String searched = Optional.ofNullable(ctx.queryParam("q")).orElse("").strip();
         pages.show(
                 ctx,
@@ -48,7 +50,11 @@ public final class StripRoom {
                         "missing",
                         TakingDown.missing(build),
                         "chosen",
-                        chosen(build, next, ctx.queryParam("at")),
+                        chosen,
+                        "joints",
+                        chosen.flatMap(position -> build.structure().stepFitting(position.id()))
+                                .map(step -> JointView.of(build, step))
+                                .orElse(List.of()),
                         "bag",
                         TakingDown.suggestedBag(build),
                         "searched",

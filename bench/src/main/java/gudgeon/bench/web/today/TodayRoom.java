@@ -6,6 +6,7 @@ import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.fasten.ToTighten;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.plan.Plan;
 import io.javalin.config.RoutesConfig;
@@ -45,6 +46,7 @@ public final class TodayRoom {
                 opened.with(Map.of(
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
+                        "tighten", ToTighten.of(build),
                         "alarms", alarms.standing(build),
                         "faults", faults(build))));
     }
