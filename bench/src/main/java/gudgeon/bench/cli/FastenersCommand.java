@@ -4,6 +4,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.Again;
 import gudgeon.rebuild.fasten.Allocation;
 import gudgeon.rebuild.fasten.Danger;
+import gudgeon.rebuild.fasten.HoleTorque;
 import gudgeon.rebuild.fasten.JointNow;
 import gudgeon.rebuild.fasten.Order;
 import gudgeon.rebuild.fasten.PileKind;
@@ -93,6 +94,10 @@ final class FastenersCommand implements Callable<Integer> {
         joint.holes().stream()
                 .flatMap(hole -> allocation.choice(joint.id(), hole.id()).stream())
                 .forEach(choice -> out.println("    " + choice.sentence()));
+        HoleTorque.all(joint).stream()
+                .flatMap(torque -> torque.sentences().stream())
+                .distinct()
+                .forEach(sentence -> out.println("  " + sentence));
     }
 
     private static void section(String title, List<String> lines, PrintWriter out) {

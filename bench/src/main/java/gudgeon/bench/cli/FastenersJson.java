@@ -7,6 +7,7 @@ import gudgeon.rebuild.fasten.Danger;
 import gudgeon.rebuild.fasten.HoleChoice;
 import gudgeon.rebuild.fasten.HoleNow;
 import gudgeon.rebuild.fasten.HoleSizes;
+import gudgeon.rebuild.fasten.HoleTorque;
 import gudgeon.rebuild.fasten.JointNow;
 import gudgeon.rebuild.fasten.LengthSpan;
 import gudgeon.rebuild.fasten.Order;
@@ -107,6 +108,10 @@ final class FastenersJson {
                         .choice(joint.id(), hole.id())
                         .map(FastenersJson::choice)
                         .orElse(null));
+        HoleTorque torque = HoleTorque.of(joint, hole);
+        json.put("torqueNm", number(torque.wantedNm()));
+        json.put("torqueComputed", torque.isComputed());
+        json.put("torque", torque.sentences());
         json.put("pass", hole.pass());
         json.put("marked", hole.marked());
         return json;

@@ -1,0 +1,5 @@
+/** Fasteners allotted to holes, beside a general-purpose solver on the same instance. */
+@NullMarked
+package gudgeon.benchmarks.fasten;
+
+import org.jspecify.annotations.NullMarked;
