@@ -92,7 +92,7 @@ class TorqueCommandTest {
     void convertsExactly() throws Exception {
         assertThat(run("convert", "7 lbf·ft", "N·m").out()).contains("7 lbf·ft = 9.49 N·m");
         assertThat(json("convert", "7 lbf.ft", "N.m", "--json").get("N·m").asDouble())
-                .isEqualTo(7 * 1.3558179483314004, within(1e-12));
+                .isEqualTo(7 * 4.4482216152605 * 0.3048, within(1e-12));
         assertThat(run("convert", "10 N.m").out().lines()).hasSize(5);
         assertThat(run("convert", "7 lbf.ft", "furlong").code()).isEqualTo(2);
         assertThat(run("convert", "seven").err()).contains("is not a torque");
