@@ -32,6 +32,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             OptionsCommand.class,
             UndoCommand.class,
             BoreCommand.class,
+            SpringCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,
