@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "spring",
         mixinStandardHelpOptions = true,
-        description = "Says solid height, rate, force and room at full lift of a valve spring with closed and ground ends.")
+        description =
+                "Says solid height, rate, force and room at full lift of a valve spring with closed and ground ends.")
 final class SpringCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
@@ -60,8 +61,9 @@ final class SpringCommand implements Callable<Integer> {
         try {
             return new CoilSpring(wireMm, meanMm, coils, CoilSpring.Ends.CLOSED_GROUND);
         } catch (IllegalArgumentException impossible) {
-            throw new Unusable("There is no such spring: the wire is above 0, the coils are wider than two wires across, and"
-                    + " there are more than 2 of them. Measure wire and outside diameter once more.");
+            throw new Unusable(
+                    "There is no such spring: the wire is above 0, the coils are wider than two wires across, and"
+                            + " there are more than 2 of them. Measure wire and outside diameter once more.");
         }
     }
 

@@ -66,11 +66,12 @@ class BoreCommandTest {
 
     @Test
     void aSpringIsWorkedOutFromItsWire() {
-        String[] spring = {"spring", "--wire", "2.8", "--outside", "22.8 mm", "--coils", "6.5", "--free", "33", "--lift", "8"};
+        Object[] spring = {"spring", "--wire", "2.8", "--outside", "22.8 mm", "--coils", "6.5", "--lift", "8"};
         assertThat(run(spring).out()).contains("Solid at 18.20 mm").doesNotContain("presses");
-        Terminal binds = run(Stream.concat(Stream.of(spring), Stream.of("--fitted", "26")).toArray(String[]::new));
-        assertThat(binds.code()).isEqualTo(1);
-        assertThat(binds.out()).contains("The coils meet 0.20 mm before full lift");
+        Object[] fitted =
+                Stream.concat(Stream.of(spring), Stream.of("--fitted", "26")).toArray();
+        assertThat(run(fitted).code()).isEqualTo(1);
+        assertThat(run(fitted).out()).contains("The coils meet 0.20 mm before full lift");
         Terminal none = run("spring", "--wire", "3", "--outside", "5", "--coils", "6");
         assertThat(none.code()).isEqualTo(2);
         assertThat(none.err()).contains("There is no such spring");

@@ -43,20 +43,24 @@ public record SpringAnswer(CoilSpring spring, OptionalDouble freeMm, OptionalDou
                 spring.solidMm(),
                 rateNPerMm(),
                 spring.activeCoils()));
-        shutN().ifPresent(force -> all.add(String.format(Locale.ROOT, "Valve shut it presses with about %.0f N.", force)));
+        shutN().ifPresent(force ->
+                all.add(String.format(Locale.ROOT, "Valve shut it presses with about %.0f N.", force)));
         if (shutN().isPresent() && liftMm.isPresent()) {
             double open = shutN().getAsDouble() + rateNPerMm() * liftMm.getAsDouble();
             all.add(String.format(Locale.ROOT, "At full lift it presses with about %.0f N.", open));
         }
-        marginMm().ifPresent(margin -> all.add(
-                margin > 0
-                        ? String.format(
-                                Locale.ROOT,
-                                "At full lift %.2f mm are left between the coils; about %.1f mm is wanted (common practice, no source).",
-                                margin,
-                                SpringRoom.USUAL_ROOM_MM)
-                        : String.format(
-                                Locale.ROOT, "The coils meet %.2f mm before full lift. Do not turn the engine so.", -margin)));
+        marginMm()
+                .ifPresent(margin -> all.add(
+                        margin > 0
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "At full lift %.2f mm are left between the coils; about %.1f mm is wanted (common practice, no source).",
+                                        margin,
+                                        SpringRoom.USUAL_ROOM_MM)
+                                : String.format(
+                                        Locale.ROOT,
+                                        "The coils meet %.2f mm before full lift. Do not turn the engine so.",
+                                        -margin)));
         all.add("Coils that differ in pitch make the rate rise as they close: a tester says more.");
         return all;
     }

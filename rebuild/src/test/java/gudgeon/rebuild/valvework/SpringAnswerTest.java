@@ -26,7 +26,8 @@ class SpringAnswerTest {
 
     @Test
     void saysThatCoilsMeet() {
-        assertThat(answer(26).sentences()).anyMatch(line -> line.startsWith("The coils meet 0.20 mm before full lift."));
+        assertThat(answer(26).sentences())
+                .anyMatch(line -> line.startsWith("The coils meet 0.20 mm before full lift."));
     }
 
     @Test
