@@ -10,10 +10,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.reading.Component;
 import gudgeon.rebuild.reading.Component.Role;
 import gudgeon.rebuild.reading.Figure;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class VerdictTest {
@@ -150,6 +152,19 @@ class VerdictTest {
         assertThat(verdict.evaluated().unread())
                 .singleElement()
                 .satisfies(sentence -> assertThat(sentence).contains("no place 'nowhere'", "entry 8"));
+    }
+
+    @Test
+    void warmthAddsDoubtAndNoCorrectionWhereTheMetalIsNotTold() {
+        ReadingTaken cold = new ReadingTaken("skirt", "", 1, "", "38.97 mm", "micrometer", OptionalDouble.of(5), "");
+        Figure figure = verdict(with(cold), "skirt").worst().orElseThrow();
+        Component warmth = figure.components().stream()
+                .filter(one -> one.role() == Role.WARMTH)
+                .findFirst()
+                .orElseThrow();
+        assertThat(figure.value()).isEqualTo(38.97, within(1e-9));
+        // 15 K at (12.5e-6 and 1e-6) / sqrt 3, and 1 K apart at 11.5e-6 / sqrt 3, of 38.97 mm
+        assertThat(warmth.doubt().standardUncertainty()).isEqualTo(0.004240, within(1e-5));
     }
 
     @Test
