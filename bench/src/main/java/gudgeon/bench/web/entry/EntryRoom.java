@@ -82,7 +82,7 @@ public final class EntryRoom {
     private Answer answer(Context ctx, Opened opened, Form form, List<Fact> facts, List<String> refusals) {
         long seen = opened.build().size();
         if (!refusals.isEmpty()) {
-            return new Answer("refused", refusals, seen);
+            return new Answer("refused", refusals.stream().distinct().toList(), seen);
         }
         return form.questions().isEmpty() ? keep(ctx, opened, form, facts) : Answer.asked(form.questions(), seen);
     }

@@ -8,14 +8,18 @@ import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.measure.Outcome;
 import gudgeon.rebuild.measure.Proof;
 import gudgeon.rebuild.measure.Proofs;
 import gudgeon.rebuild.measure.Verdict;
+import gudgeon.rebuild.reading.Component;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +29,7 @@ import org.jspecify.annotations.Nullable;
 /** What was read of every dimension and what it proves: {@code /builds/<id>/measure}. */
 public final class MeasureRoom {
     private static final String LENGTHS = "lengths";
+    private static final MathContext TWO_FIGURES = new MathContext(2);
 
     private final Pages pages;
     private final Builds builds;
@@ -62,7 +67,15 @@ public final class MeasureRoom {
      *
      * @param proofs what would prove it, where that is open
      */
-    public record Line(Verdict verdict, List<Proof> proofs) {}
+    public record Line(Verdict verdict, List<Proof> proofs) {
+        /** A standard uncertainty as a number of the unit that figures are shown in, to two figures. */
+        public String doubt(Component component, Lengths lengths) {
+            double shown = verdict.dimension().unit() == Unit.MM ? lengths.mm() : 1;
+            return BigDecimal.valueOf(component.doubt().standardUncertainty() / shown)
+                    .round(TWO_FIGURES)
+                    .toPlainString();
+        }
+    }
 
     /** What the person is to look at first: all that is out of limits or unproven, and how much is not measured. */
     public record Summary(List<Line> out, List<Line> unproven, long notMeasured) {
