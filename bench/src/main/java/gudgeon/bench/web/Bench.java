@@ -18,6 +18,8 @@ import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
 import gudgeon.bench.web.shelf.ShelfRoom;
+import gudgeon.bench.web.source.PartsRoom;
+import gudgeon.bench.web.source.SheetRoom;
 import gudgeon.bench.web.strip.StripRoom;
 import gudgeon.bench.web.today.TodayRoom;
 import gudgeon.bench.web.undo.UndoRoom;
@@ -105,6 +107,8 @@ public final class Bench implements AutoCloseable {
         new InstrumentRoom(pages, builds, clock).on(routes);
         new PaperRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
+        new PartsRoom(pages, builds, clock).on(routes);
+        new SheetRoom(pages, builds, clock).on(routes);
         new UndoRoom(pages, builds).on(routes);
         new EngineRoom(pages, builds).on(routes);
         new OrderRoom(pages, builds).on(routes);

@@ -6,6 +6,7 @@ import gudgeon.rebuild.journal.Days;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
 import gudgeon.rebuild.journal.Sourcing;
+import gudgeon.store.source.PartsFile;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -47,6 +48,7 @@ final class SourcingForm {
                 List.of(new Sourcing.WorkSent(
                         position, part, form.text("to"), form.text("work"), form.text("price"), days()));
             case "work-back" -> List.of(new Sourcing.WorkBack(position, part, form.text("remark")));
+            case "parts-file" -> ofFile();
             case "pace-set" ->
                 List.of(new Sourcing.PaceSet(
                         form.number("hours", "Hours a week").orElse(0)));
@@ -55,6 +57,15 @@ final class SourcingForm {
                 yield List.of();
             }
         };
+    }
+
+    /** What was understood of a spreadsheet's file; the person saw what was not, and said to go on. */
+    private List<Fact> ofFile() {
+        List<Fact> facts = PartsFile.of(build, form.text("text")).facts();
+        if (facts.isEmpty()) {
+            form.refuse("The file says nothing that is not in the journal already.");
+        }
+        return facts;
     }
 
     private List<Fact> ordered() {

@@ -5,6 +5,7 @@ import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.build.StepState;
 import gudgeon.rebuild.measure.Outcome;
+import gudgeon.rebuild.source.OrderLine;
 import java.util.Locale;
 
 /** How something stands: a word and a shape of its own, so that colour is never needed to tell. */
@@ -83,6 +84,15 @@ public enum Mark {
             case IN -> IN;
             case PARTLY_IN -> BEGUN;
             case AS_FOUND -> AS_FOUND;
+        };
+    }
+
+    /** How a position of an order stands. */
+    public static Mark of(OrderLine.State line) {
+        return switch (line) {
+            case COME -> DONE;
+            case ON_ITS_WAY -> WAIT;
+            case LATE, SHORT, TOO_MANY, NOT_ORDERED -> LOOK;
         };
     }
 

@@ -6,6 +6,7 @@ public enum Tab {
     STRIP("Strip", "/strip"),
     MEASURE("Measure", "/measure"),
     OPTIONS("Options", "/options"),
+    PARTS("Parts", "/parts"),
     ASSEMBLE("Assemble", "/assemble"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),

@@ -8,9 +8,11 @@ import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.plan.Plan;
+import gudgeon.rebuild.source.PartsList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
@@ -46,6 +48,7 @@ public final class TodayRoom {
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
                         "alarms", alarms.standing(build),
+                        "parts", PartsList.of(build, LocalDate.now(clock)),
                         "faults", faults(build))));
     }
 
