@@ -18,7 +18,9 @@ import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
 import gudgeon.bench.web.shelf.ShelfRoom;
+import gudgeon.bench.web.source.InspectRoom;
 import gudgeon.bench.web.source.PartsRoom;
+import gudgeon.bench.web.source.ScheduleRoom;
 import gudgeon.bench.web.source.SheetRoom;
 import gudgeon.bench.web.strip.StripRoom;
 import gudgeon.bench.web.today.TodayRoom;
@@ -108,6 +110,8 @@ public final class Bench implements AutoCloseable {
         new PaperRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
         new PartsRoom(pages, builds, clock).on(routes);
+        new InspectRoom(pages, builds, clock).on(routes);
+        new ScheduleRoom(pages, builds, clock).on(routes);
         new SheetRoom(pages, builds, clock).on(routes);
         new UndoRoom(pages, builds).on(routes);
         new EngineRoom(pages, builds).on(routes);

@@ -45,10 +45,34 @@ class PartsPagesTest {
 
     private HttpResponse<String> orderBoth() throws Exception {
         return served.tell(
-                "type", "ordered", "line", "piston", "line", "rocker-cover-gasket", "count.piston", "1",
-                "price.piston", "42,50 €", "part.piston", "Piston + 0.25", "origin.piston", "pattern",
-                "price.rocker-cover-gasket", "GBP 3.20", "from", "Low Quay Workshop", "promised", "2024-05-31",
-                "least", "3", "likely", "5", "most", "10", "postage", "4.90 EUR");
+                "type",
+                "ordered",
+                "line",
+                "piston",
+                "line",
+                "rocker-cover-gasket",
+                "count.piston",
+                "1",
+                "price.piston",
+                "42,50 €",
+                "part.piston",
+                "Piston + 0.25",
+                "origin.piston",
+                "pattern",
+                "price.rocker-cover-gasket",
+                "GBP 3.20",
+                "from",
+                "Low Quay Workshop",
+                "promised",
+                "2024-05-31",
+                "least",
+                "3",
+                "likely",
+                "5",
+                "most",
+                "10",
+                "postage",
+                "4.90 EUR");
     }
 
     @Test
@@ -62,7 +86,12 @@ class PartsPagesTest {
         assertThat(orders.get(0).promised()).contains(LocalDate.of(2024, 5, 31));
         assertThat(orders.get(0).part()).isEqualTo("Piston + 0.25");
         assertThat(served.page("/parts"))
-                .contains("order 1", "Low Quay Workshop", "late", "should have come by 2024-05-31", "47.40 EUR and 3.20 GBP");
+                .contains(
+                        "order 1",
+                        "Low Quay Workshop",
+                        "late",
+                        "should have come by 2024-05-31",
+                        "47.40 EUR and 3.20 GBP");
     }
 
     @Test
@@ -73,7 +102,17 @@ class PartsPagesTest {
                 .isEqualTo(303);
         assertThat(served.page("/parts")).contains("1 of 3 came; 2 short.");
         served.tell(
-                "type", "returned", "order", "A", "position", "piston", "count", "1", "why", "too large", "refund",
+                "type",
+                "returned",
+                "order",
+                "A",
+                "position",
+                "piston",
+                "count",
+                "1",
+                "why",
+                "too large",
+                "refund",
                 "20 EUR");
         assertThat(told(Sourcing.Returned.class)).hasSize(1);
         assertThat(served.page("/parts")).contains("1 went back.");
@@ -82,8 +121,20 @@ class PartsPagesTest {
     @Test
     void anOfferIsShownUnderItsSupplierAndTakenIntoTheOrder() throws Exception {
         served.tell(
-                "type", "offered", "position", "piston", "part", "P 250", "from", "Merrow & Tull", "price", "39 EUR",
-                "likely", "7", "origin", "original");
+                "type",
+                "offered",
+                "position",
+                "piston",
+                "part",
+                "P 250",
+                "from",
+                "Merrow & Tull",
+                "price",
+                "39 EUR",
+                "likely",
+                "7",
+                "origin",
+                "original");
         assertThat(served.page("/parts")).contains("Merrow &amp; Tull", "P 250 39 EUR", "value=\"7\"");
         assertThat(told(Sourcing.Offered.class).get(0).days()).isEqualTo(Optional.of(new Days(7, 7, 7)));
     }
@@ -100,8 +151,24 @@ class PartsPagesTest {
     void whatCanNotBeReadIsRefusedWithEveryReasonAndNothingIsKept() throws Exception {
         long before = served.build().size();
         HttpResponse<String> answer = served.tell(
-                "type", "ordered", "line", "piston", "line", "nothing", "count.piston", "0", "price.piston", "42", "least",
-                "9", "likely", "5", "promised", "soon", "postage", "4 EUR 5 GBP");
+                "type",
+                "ordered",
+                "line",
+                "piston",
+                "line",
+                "nothing",
+                "count.piston",
+                "0",
+                "price.piston",
+                "42",
+                "least",
+                "9",
+                "likely",
+                "5",
+                "promised",
+                "soon",
+                "postage",
+                "4 EUR 5 GBP");
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body())
                 .contains(
@@ -112,11 +179,14 @@ class PartsPagesTest {
                         "'soon' is not a day",
                         "is not one price");
         assertThat(served.tell("type", "ordered", "from", "Low Quay").body()).contains("Nothing is ticked.");
-        assertThat(served.tell("type", "arrived", "order", "B", "line", "piston").body())
+        assertThat(served.tell("type", "arrived", "order", "B", "line", "piston")
+                        .body())
                 .contains("No order 'B' for the piston");
-        assertThat(served.tell("type", "offered", "position", "piston", "most", "5", "from", "x").body())
+        assertThat(served.tell("type", "offered", "position", "piston", "most", "5", "from", "x")
+                        .body())
                 .contains("write the likeliest number");
-        assertThat(served.tell("type", "pace-set", "hours", "many").statusCode()).isEqualTo(422);
+        assertThat(served.tell("type", "pace-set", "hours", "many").statusCode())
+                .isEqualTo(422);
         assertThat(served.build().size()).isEqualTo(before);
     }
 
@@ -146,11 +216,13 @@ class PartsPagesTest {
         assertThat(answer.body())
                 .contains("1 entry understood, 1 line not.", "Line 3.", "no position 'pistol'", "at 42,50 € each");
         assertThat(served.build().size()).isEqualTo(before);
-        assertThat(served.tell("type", "parts-file", "text", text.substring(1)).statusCode()).isEqualTo(303);
+        assertThat(served.tell("type", "parts-file", "text", text.substring(1)).statusCode())
+                .isEqualTo(303);
         assertThat(told(Ordered.class)).extracting(Ordered::price).containsExactly("42,50 €");
         assertThat(sent("position\n<script>alert(1)</script>\n").body()).doesNotContain("<script>alert");
         assertThat(sent("").statusCode()).isEqualTo(422);
-        assertThat(served.tell("type", "parts-file", "text", "position\npiston").statusCode()).isEqualTo(422);
+        assertThat(served.tell("type", "parts-file", "text", "position\npiston").statusCode())
+                .isEqualTo(422);
     }
 
     @Test

@@ -55,8 +55,7 @@ final class ServedBuild implements AutoCloseable {
                     .append('=')
                     .append(URLEncoder.encode(fields[i + 1], StandardCharsets.UTF_8));
         }
-        return send(at(path)
-                .header("Content-Type", "application/x-www-form-urlencoded")
+        return send(at(path).header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
     }
 
@@ -67,11 +66,11 @@ final class ServedBuild implements AutoCloseable {
     /** Sends a file in a form's field. */
     HttpResponse<String> upload(String path, String field, byte[] content) throws IOException, InterruptedException {
         ByteArrayOutputStream body = new ByteArrayOutputStream();
-        body.writeBytes(lines("--edge", "Content-Disposition: form-data; name=\"" + field + "\"; filename=\"a\"", "", ""));
+        body.writeBytes(
+                lines("--edge", "Content-Disposition: form-data; name=\"" + field + "\"; filename=\"a\"", "", ""));
         body.writeBytes(content);
         body.writeBytes(lines("", "--edge--", ""));
-        return send(at(path)
-                .header("Content-Type", "multipart/form-data; boundary=edge")
+        return send(at(path).header("Content-Type", "multipart/form-data; boundary=edge")
                 .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
     }
 

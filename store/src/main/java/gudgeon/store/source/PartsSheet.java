@@ -27,7 +27,8 @@ public final class PartsSheet {
     public static String of(PartsList list) {
         StringWriter text = new StringWriter();
         text.write(BYTE_ORDER_MARK);
-        try (CsvWriter writer = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
+        try (CsvWriter writer =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
             writer.writeRecord(Arrays.stream(Column.values()).map(Column::word).toList());
             for (PartsLine line : list.lines()) {
                 List<Optional<Offer>> offers = new ArrayList<>();

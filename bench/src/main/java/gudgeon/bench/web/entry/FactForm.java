@@ -51,6 +51,7 @@ final class FactForm {
                 new MeasuringForm(build, form)
                         .facts(type)
                         .or(() -> new DecidingForm(build, form).facts(type))
+                        .or(() -> new InspectionForm(build, form).facts(type))
                         .orElseGet(() -> ofPart(type));
         };
     }

@@ -8,6 +8,7 @@ import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.plan.Plan;
+import gudgeon.rebuild.source.Inspection;
 import gudgeon.rebuild.source.PartsList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -48,6 +49,9 @@ public final class TodayRoom {
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
                         "alarms", alarms.standing(build),
+                        "inspections", Inspection.all(build).stream()
+                                .filter(one -> one.outcome() != Inspection.Outcome.AGREES)
+                                .toList(),
                         "parts", PartsList.of(build, LocalDate.now(clock)),
                         "faults", faults(build))));
     }
