@@ -231,4 +231,65 @@ class PartsPagesTest {
         assertThat(list.headers().firstValue("Content-Type")).hasValue("text/csv; charset=utf-8");
         assertThat(list.body()).startsWith("\uFEFFposition,").contains("rocker-cover-gasket,", "to be replaced");
     }
+
+    @Test
+    void aPartThatCameIsInspectedRefusedAndSentBackWithALetter() throws Exception {
+        served.tell("type", "ordered", "order", "A", "line", "piston", "part.piston", "P 1", "from", "Low Quay");
+        served.tell("type", "arrived", "order", "A", "line", "piston");
+        assertThat(served.page("/parts/inspect?position=piston")).contains("value=\"P 1\"", "Enter the part that came");
+        served.tell("type", "part-entered", "position", "piston", "part", "P 1", "origin", "pattern", "price", "");
+        String inspected = served.page("/parts/inspect?position=piston&part=P+1");
+        assertThat(inspected).contains("not all compared", "Book", "Old part", "name=\"reading.");
+        assertThat(served.page("/parts")).contains("Inspect before fitting");
+        assertThat(served.page("")).contains("Inspect before fitting", "When it is done");
+        String look = served.build().structure().position("piston").orElseThrow().compare().get(0);
+        assertThat(served.tell("type", "inspected", "position", "piston", "part", "P 1", "look.0", "differs:" + look)
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(served.page("/parts/inspect?position=piston&part=P+1"))
+                .contains("does not agree", "What to write to Low Quay", "is not as wanted", look);
+        assertThat(served.tell("type", "refused", "position", "piston", "part", "P 1", "why", "").body())
+                .contains("Write why it is refused");
+        served.tell(
+                "type", "refused", "position", "piston", "part", "P 1", "why", "pocket too shallow", "returned", "yes",
+                "order", "A", "count", "1", "refund", "20 EUR");
+        assertThat(told(Sourcing.Returned.class).get(0).why()).isEqualTo("pocket too shallow");
+        assertThat(served.build().part("piston", "P 1").orElseThrow().spent()).isTrue();
+        assertThat(served.page("/parts")).contains("1 went back.").doesNotContain("Inspect before fitting");
+        assertThat(served.page("/parts/inspect?position=piston&part=P+1")).contains("not to be used");
+    }
+
+    @Test
+    void readingsOfAnInspectionAreTakenDownOnceSomethingIsWritten() throws Exception {
+        served.tell("type", "part-entered", "position", "piston", "part", "P 1", "origin", "pattern");
+        assertThat(served.tell("type", "inspected", "position", "piston", "part", "P 1").body())
+                .contains("Nothing was measured or looked at.");
+        String dimension = served.build().structure().dimensionsOf("piston").stream()
+                .filter(each -> each.inspect() && each.isRead())
+                .findFirst()
+                .orElseThrow()
+                .id();
+        served.tell(
+                "type", "inspected", "position", "piston", "part", "P 1", "reading." + dimension + ".1.0", "38,97",
+                "answer.reading." + dimension + ".1.0", "stands");
+        assertThat(served.build().readings(dimension, "P 1"))
+                .extracting(told -> told.fact().value())
+                .containsExactly("38,97 mm");
+        assertThat(served.get("/parts/inspect?position=nothing").statusCode()).isEqualTo(404);
+        assertThat(served.get("/parts/inspect").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void theDateFollowsTheHoursOfTheWeek() throws Exception {
+        assertThat(served.page("/parts/schedule")).contains("Nobody said how many hours a week", "This evening");
+        served.tell("type", "pace-set", "hours", "2,5");
+        assertThat(served.page("/parts/schedule")).contains("2.5 h a week for the bench", "value=\"2.5\"");
+    }
+
+    @Test
+    void whatIsShortHasItsLetter() throws Exception {
+        served.tell("type", "ordered", "order", "A", "line", "piston", "count.piston", "2", "from", "Low Quay");
+        served.tell("type", "arrived", "order", "A", "line", "piston", "count.piston", "1");
+        assertThat(served.page("/parts")).contains("What to write to Low Quay", "ordered 2, arrived 1");
+    }
 }

@@ -41,20 +41,13 @@ public final class PartsRoom {
         Map<String, SellersLetter> letters = new LinkedHashMap<>();
         list.arrivals()
                 .orders()
-                .forEach(order ->
-                        SellersLetter.of(build, order, today).ifPresent(letter -> letters.put(order, letter)));
+                .forEach(
+                        order -> SellersLetter.of(build, order, today).ifPresent(letter -> letters.put(order, letter)));
         pages.show(
                 ctx,
                 "source/page.jte",
                 opened.with(Map.of(
-                        "list",
-                        list,
-                        "groups",
-                        Group.of(list),
-                        "inspections",
-                        toInspect(build),
-                        "letters",
-                        letters)));
+                        "list", list, "groups", Group.of(list), "inspections", toInspect(build), "letters", letters)));
     }
 
     /** The parts in hand of which it is not known yet that they agree. */

@@ -49,9 +49,10 @@ public final class TodayRoom {
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
                         "alarms", alarms.standing(build),
-                        "inspections", Inspection.all(build).stream()
-                                .filter(one -> one.outcome() != Inspection.Outcome.AGREES)
-                                .toList(),
+                        "inspections",
+                                Inspection.all(build).stream()
+                                        .filter(one -> one.outcome() != Inspection.Outcome.AGREES)
+                                        .toList(),
                         "parts", PartsList.of(build, LocalDate.now(clock)),
                         "faults", faults(build))));
     }
