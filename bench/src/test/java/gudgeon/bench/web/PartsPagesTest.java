@@ -242,17 +242,37 @@ class PartsPagesTest {
         assertThat(inspected).contains("not all compared", "Book", "Old part", "name=\"reading.");
         assertThat(served.page("/parts")).contains("Inspect before fitting");
         assertThat(served.page("")).contains("Inspect before fitting", "When it is done");
-        String look = served.build().structure().position("piston").orElseThrow().compare().get(0);
+        String look = served.build()
+                .structure()
+                .position("piston")
+                .orElseThrow()
+                .compare()
+                .get(0);
         assertThat(served.tell("type", "inspected", "position", "piston", "part", "P 1", "look.0", "differs:" + look)
                         .statusCode())
                 .isEqualTo(303);
         assertThat(served.page("/parts/inspect?position=piston&part=P+1"))
                 .contains("does not agree", "What to write to Low Quay", "is not as wanted", look);
-        assertThat(served.tell("type", "refused", "position", "piston", "part", "P 1", "why", "").body())
+        assertThat(served.tell("type", "refused", "position", "piston", "part", "P 1", "why", "")
+                        .body())
                 .contains("Write why it is refused");
         served.tell(
-                "type", "refused", "position", "piston", "part", "P 1", "why", "pocket too shallow", "returned", "yes",
-                "order", "A", "count", "1", "refund", "20 EUR");
+                "type",
+                "refused",
+                "position",
+                "piston",
+                "part",
+                "P 1",
+                "why",
+                "pocket too shallow",
+                "returned",
+                "yes",
+                "order",
+                "A",
+                "count",
+                "1",
+                "refund",
+                "20 EUR");
         assertThat(told(Sourcing.Returned.class).get(0).why()).isEqualTo("pocket too shallow");
         assertThat(served.build().part("piston", "P 1").orElseThrow().spent()).isTrue();
         assertThat(served.page("/parts")).contains("1 went back.").doesNotContain("Inspect before fitting");
@@ -262,7 +282,8 @@ class PartsPagesTest {
     @Test
     void readingsOfAnInspectionAreTakenDownOnceSomethingIsWritten() throws Exception {
         served.tell("type", "part-entered", "position", "piston", "part", "P 1", "origin", "pattern");
-        assertThat(served.tell("type", "inspected", "position", "piston", "part", "P 1").body())
+        assertThat(served.tell("type", "inspected", "position", "piston", "part", "P 1")
+                        .body())
                 .contains("Nothing was measured or looked at.");
         String dimension = served.build().structure().dimensionsOf("piston").stream()
                 .filter(each -> each.inspect() && each.isRead())
@@ -270,8 +291,16 @@ class PartsPagesTest {
                 .orElseThrow()
                 .id();
         served.tell(
-                "type", "inspected", "position", "piston", "part", "P 1", "reading." + dimension + ".1.0", "38,97",
-                "answer.reading." + dimension + ".1.0", "stands");
+                "type",
+                "inspected",
+                "position",
+                "piston",
+                "part",
+                "P 1",
+                "reading." + dimension + ".1.0",
+                "38,97",
+                "answer.reading." + dimension + ".1.0",
+                "stands");
         assertThat(served.build().readings(dimension, "P 1"))
                 .extracting(told -> told.fact().value())
                 .containsExactly("38,97 mm");
