@@ -316,6 +316,13 @@ class PartsPagesTest {
     }
 
     @Test
+    void arrivalsAndHoldPointsAreDownloadedAsACalendar() throws Exception {
+        HttpResponse<String> calendar = served.get("/parts/calendar.ics");
+        assertThat(calendar.headers().firstValue("Content-Type")).hasValue("text/calendar; charset=utf-8");
+        assertThat(calendar.body()).startsWith("BEGIN:VCALENDAR").contains("the piston", "Hold point: ");
+    }
+
+    @Test
     void whatIsShortHasItsLetter() throws Exception {
         served.tell("type", "ordered", "order", "A", "line", "piston", "count.piston", "2", "from", "Low Quay");
         served.tell("type", "arrived", "order", "A", "line", "piston", "count.piston", "1");

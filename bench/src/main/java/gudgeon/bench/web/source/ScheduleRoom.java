@@ -8,6 +8,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Sourcing.PaceSet;
 import gudgeon.rebuild.plan.Plan;
 import gudgeon.rebuild.schedule.Schedule;
+import gudgeon.store.source.CalendarFile;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
@@ -15,7 +16,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Map;
 
-/** When it will be done, and what that hangs on: {@code /builds/<id>/parts/schedule}. */
+/** When it will be done, and what that hangs on: {@code /builds/<id>/parts/schedule}; the same as a calendar file. */
 public final class ScheduleRoom {
     private final Pages pages;
     private final Builds builds;
@@ -30,13 +31,26 @@ public final class ScheduleRoom {
     /** Opens the room. */
     public void on(RoutesConfig routes) {
         routes.get("/builds/{build}/parts/schedule", this::show);
+        routes.get("/builds/{build}/parts/calendar.ics", this::calendar);
     }
 
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.PARTS);
         Build build = opened.build();
-        Schedule schedule = Schedule.of(build, Plan.of(build, clock.instant()), LocalDate.now(clock));
+        Schedule schedule = schedule(build);
         pages.show(ctx, "source/schedule.jte", opened.with(Map.of("schedule", schedule, "hours", hours(build))));
+    }
+
+    private Schedule schedule(Build build) {
+        return Schedule.of(build, Plan.of(build, clock.instant()), LocalDate.now(clock));
+    }
+
+    private void calendar(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.PARTS);
+        ctx.contentType("text/calendar; charset=utf-8")
+                .header("Content-Disposition", "attachment; filename=\"gudgeon.ics\"")
+                .result(CalendarFile.text(
+                        schedule(opened.build()), opened.frame().id(), clock.instant()));
     }
 
     /** The hours a week that were said last, as a field shows them. */

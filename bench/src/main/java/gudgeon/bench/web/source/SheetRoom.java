@@ -7,7 +7,7 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.journal.Telling;
 import gudgeon.rebuild.source.PartsList;
 import gudgeon.store.source.PartsFile;
-import gudgeon.store.source.PartsSheet;
+import gudgeon.store.source.PartsTable;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
@@ -44,7 +44,7 @@ public final class SheetRoom {
         Opened opened = builds.open(ctx, Tab.PARTS);
         ctx.contentType("text/csv; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"parts.csv\"")
-                .result(PartsSheet.of(PartsList.of(opened.build(), LocalDate.now(clock))));
+                .result(PartsTable.text(PartsList.of(opened.build(), LocalDate.now(clock))));
     }
 
     private void read(Context ctx) {
