@@ -48,9 +48,10 @@ final class DeskPrint {
     private static String json(DeskAnswer.Told told) {
         Map<String, Object> figures = new LinkedHashMap<>();
         for (DeskFigure figure : told.figures()) {
-            figures.put(
-                    figure.key(),
-                    Map.of("value", figure.value(), "unit", figure.unit().symbol()));
+            Map<String, Object> one = new LinkedHashMap<>();
+            one.put("value", figure.value());
+            one.put("unit", figure.unit().symbol());
+            figures.put(figure.key(), one);
         }
         Map<String, Object> object = new LinkedHashMap<>();
         object.put("heading", told.heading());

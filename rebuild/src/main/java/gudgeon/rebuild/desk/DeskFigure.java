@@ -11,6 +11,7 @@ import java.util.Locale;
  * @param unit what it is counted in
  */
 public record DeskFigure(String key, String label, double value, Unit unit) {
+    private static final double FINER_THAN_ANYONE_ASKS = 1e6;
     private static final double MM_PER_INCH = 25.4;
 
     /** What figures of the desk are counted in. */
@@ -34,6 +35,11 @@ public record DeskFigure(String key, String label, double value, Unit unit) {
         public String symbol() {
             return symbol;
         }
+    }
+
+    public DeskFigure {
+        // what sums of decimals leave behind in binary is no figure
+        value = Math.rint(value * FINER_THAN_ANYONE_ASKS) / FINER_THAN_ANYONE_ASKS;
     }
 
     /** The value with its unit, and in inches too where it is a length. */

@@ -19,7 +19,7 @@ public final class FitDesk {
     /** Tells the limits of a fit or of one tolerance class, and, where it is asked, how hard and how warm. */
     public static DeskAnswer answer(FitQuestion question) {
         List<String> faults = new ArrayList<>(rangeFaults(question));
-        Optional<Material> part = material(question.part().orElse("steel"), "part", faults);
+        Optional<Material> part = material(question.part().orElse("steel"), "the part", faults);
         Optional<Material> into = question.into().flatMap(name -> material(name, "what it sits in", faults));
         try {
             if (question.designation().contains("/")) {
@@ -41,7 +41,7 @@ public final class FitDesk {
     private static Optional<Material> material(String name, String of, List<String> faults) {
         Optional<Material> material = Material.named(name);
         if (material.isEmpty()) {
-            faults.add("'" + name + "' is not a material known here for the " + of + "; known are "
+            faults.add("'" + name + "', which " + of + " is made of, is not a material known here; known are "
                     + Sentence.list(Arrays.stream(Material.values())
                             .map(Material::words)
                             .toList()) + ".");

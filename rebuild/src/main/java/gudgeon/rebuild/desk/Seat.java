@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
  */
 record Seat(
         FitQuestion question, double sizeMm, double leastTightMm, double mostTightMm, Material part, Material into) {
+    private static final double WARMEST_IN_WORK = 300;
+    private static final double FREEZER_CELSIUS = -18;
     private static final double LARGEST_SHARE = 0.1;
     private static final String BURNS =
             "Warm it evenly and whole, in an oven or on a hot plate, never with a flame: hot metal burns, "
@@ -69,6 +71,11 @@ record Seat(
                 && wantedCelsius() > question.warmestCelsius().getAsDouble();
     }
 
+    /** How warm it is made: never past what it must not pass. */
+    private double warmTo() {
+        return tooWarm() ? question.warmestCelsius().orElseThrow() : wantedCelsius();
+    }
+
     private Interference at(double tightMm) {
         return new Interference(
                 sizeMm, tightMm, question.boreOfPartMm(), question.outsideMm().orElseThrow(), part, into);
@@ -77,8 +84,10 @@ record Seat(
     List<DeskFigure> figures() {
         List<DeskFigure> figures = new ArrayList<>();
         if (everTight()) {
-            figures.add(new DeskFigure(
-                    "warmTo", "warm the " + into.words() + " to", wantedCelsius(), DeskFigure.Unit.CELSIUS));
+            if (wantedCelsius() > question.atCelsius()) {
+                figures.add(new DeskFigure(
+                        "warmTo", "warm the " + into.words() + " to", warmTo(), DeskFigure.Unit.CELSIUS));
+            }
             if (tooWarm()) {
                 figures.add(new DeskFigure("coolTo", "and cool the part to", coolCelsius(), DeskFigure.Unit.CELSIUS));
             }
@@ -141,7 +150,10 @@ record Seat(
         sentences.add(everTight() ? entering() : "It is never tight, so it goes in by hand without warmth.");
         question.runningCelsius().ifPresent(running -> sentences.add(running(running)));
         OptionalDouble loose = warm().looseAtCelsius(mostTightMm);
-        if (everTight() && loose.isPresent() && question.runningCelsius().isEmpty()) {
+        if (everTight()
+                && loose.isPresent()
+                && loose.getAsDouble() <= WARMEST_IN_WORK
+                && question.runningCelsius().isEmpty()) {
             sentences.add("With both equally warm, even the tightest is loose from "
                     + DeskFigure.celsius(loose.getAsDouble()) + " up; ask with the temperature in work.");
         }
@@ -160,7 +172,11 @@ record Seat(
         return in + DeskFigure.celsius(wantedCelsius()) + ", which is more than the "
                 + DeskFigure.celsius(question.warmestCelsius().orElseThrow())
                 + " that it must not pass. Don't warm it further: cool the part to " + DeskFigure.celsius(coolCelsius())
-                + " as well, or ask for a smaller gap.";
+                + " as well, or go in with a smaller gap."
+                + (coolCelsius() < FREEZER_CELSIUS
+                        ? " That is colder than a household freezer gives, about " + DeskFigure.celsius(FREEZER_CELSIUS)
+                                + " (common practice, no source); leave it to a machinist."
+                        : "");
     }
 
     private String running(double running) {

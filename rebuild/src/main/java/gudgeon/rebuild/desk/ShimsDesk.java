@@ -39,8 +39,9 @@ public final class ShimsDesk {
         String heading = choice.shimsMm().isEmpty()
                 ? "No shim: the float is within what is wanted as it is, " + DeskFigure.mm(choice.floatMm()) + "."
                 : "Put in " + list(choice.shimsMm()) + ": it leaves " + DeskFigure.mm(choice.floatMm()) + " of float.";
-        return told(
-                shims, heading, List.of(new DeskFigure("float", "float left", choice.floatMm(), DeskFigure.Unit.MM)));
+        List<DeskFigure> figures = new ArrayList<>(pieces("shim", "shim to put in", choice.shimsMm()));
+        figures.add(new DeskFigure("float", "float left", choice.floatMm(), DeskFigure.Unit.MM));
+        return told(shims, heading, figures);
     }
 
     private static DeskAnswer wanted(Shims shims) {
