@@ -81,13 +81,13 @@ class PartsPagesTest {
         assertThat(orderBoth().statusCode()).isEqualTo(303);
         List<Ordered> orders = told(Ordered.class);
         assertThat(orders).extracting(Ordered::position).containsExactly("piston", "rocker-cover-gasket");
-        assertThat(orders).extracting(Ordered::order).containsOnly("order 1");
+        assertThat(orders).extracting(Ordered::order).containsOnly("1");
         assertThat(orders.get(0).days()).contains(new Days(3, 5, 10));
         assertThat(orders.get(0).promised()).contains(LocalDate.of(2024, 5, 31));
         assertThat(orders.get(0).part()).isEqualTo("Piston + 0.25");
         assertThat(served.page("/parts"))
                 .contains(
-                        "order 1",
+                        "Order 1",
                         "Low Quay Workshop",
                         "late",
                         "should have come by 2024-05-31",

@@ -130,16 +130,16 @@ final class SourcingForm {
         return form.whole("count" + line.suffix(), "Count", line.suffix().isEmpty() ? 1 : quantity);
     }
 
-    /** A name for an order that nobody named. */
+    /** A number for an order that nobody named. */
     private String freeOrder() {
         List<String> taken = build.told(Sourcing.Ordered.class).stream()
                 .map(told -> told.fact().order())
                 .toList();
         int n = 1;
-        while (taken.contains("order " + n)) {
+        while (taken.contains(Integer.toString(n))) {
             n++;
         }
-        return "order " + n;
+        return Integer.toString(n);
     }
 
     /** Where a part comes from, if that is said. */
