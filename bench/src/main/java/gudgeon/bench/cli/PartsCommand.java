@@ -21,16 +21,13 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What must be bought and why, what came of each order, what it costs; and a spreadsheet of these, out and in. */
@@ -43,11 +40,8 @@ final class PartsCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(names = "--json", description = "as JSON, described in docs/parts-json.md")
     private boolean json;
@@ -76,7 +70,7 @@ final class PartsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         if (file != null) {
             return read(build, file, out);
         }
@@ -97,25 +91,16 @@ final class PartsCommand implements Callable<Integer> {
 
     private static void print(Build build, PartsList list, PrintWriter out) {
         out.println(list.sentence());
-        section(out, "To order:", list.toOrder().stream().map(PartsCommand::said));
-        section(out, "Orders:", list.arrivals().lines().stream().map(PartsCommand::said));
-        section(out, "At the machinist's:", list.work().stream().map(OutWork::sentence));
-        section(
+        Section.print(out, "To order:", list.toOrder().stream().map(PartsCommand::said));
+        Section.print(out, "Orders:", list.arrivals().lines().stream().map(PartsCommand::said));
+        Section.print(out, "At the machinist's:", list.work().stream().map(OutWork::sentence));
+        Section.print(
                 out,
                 "To compare before it goes in:",
                 Inspection.all(build).stream().map(Inspection::sentence));
         out.println();
         out.println(list.account().sentence());
         list.account().faults().forEach(out::println);
-    }
-
-    private static void section(PrintWriter out, String heading, Stream<String> sentences) {
-        List<String> all = sentences.toList();
-        if (!all.isEmpty()) {
-            out.println();
-            out.println(heading);
-            all.forEach(sentence -> out.println("  " + sentence));
-        }
     }
 
     private static String said(PartsLine line) {
@@ -148,9 +133,9 @@ final class PartsCommand implements Callable<Integer> {
     }
 
     private void kept(PartsFile read, Build build, PrintWriter out) {
-        if (id == null) {
-            throw new Unusable("Only a build on the shelf can keep something; name one, as gudgeon builds lists them.");
-        }
+        String id = asked.id()
+                .orElseThrow(() -> new Unusable(
+                        "Only a build on the shelf can keep something; name one, as gudgeon builds lists them."));
         Instant now = Instant.now();
         List<Entry> entries = read.facts().stream()
                 .map(fact -> new Entry(UUID.randomUUID().toString(), now, "command line", build.size(), fact))

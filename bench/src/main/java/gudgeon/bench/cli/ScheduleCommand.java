@@ -15,17 +15,13 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** When it will be done, what that hangs on, and what to do this evening. */
@@ -38,11 +34,8 @@ final class ScheduleCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(names = "--json", description = "as JSON, described in docs/schedule-json.md")
     private boolean json;
@@ -59,12 +52,12 @@ final class ScheduleCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         LocalDate day = today == null ? LocalDate.now(ZoneId.systemDefault()) : today;
         Instant now = today == null ? Instant.now() : day.atStartOfDay().toInstant(ZoneOffset.UTC);
         Schedule schedule = Schedule.of(build, Plan.of(build, now), day);
         if (calendar != null) {
-            write(calendar, CalendarFile.text(schedule, id == null ? "book" : id, now));
+            write(calendar, CalendarFile.text(schedule, asked.id().orElse("book"), now));
         }
         if (json) {
             out.println(ScheduleJson.text(schedule));
@@ -76,31 +69,22 @@ final class ScheduleCommand implements Callable<Integer> {
 
     private static void print(Schedule schedule, PrintWriter out) {
         out.println(schedule.sentence());
-        section(
+        Section.print(
                 out,
                 "This evening:",
                 schedule.thisEvening().stream().map(one -> one.name() + " (" + one.id() + "). " + one.why()));
-        section(out, "The end hangs on:", schedule.deciders().stream().map(Decider::sentence));
-        section(
+        Section.print(out, "The end hangs on:", schedule.deciders().stream().map(Decider::sentence));
+        Section.print(
                 out,
                 "To order, first what costs most if it waits:",
                 schedule.toPlace().stream().map(ToPlace::sentence));
-        section(out, "To arrive:", schedule.arrivals().stream().map(ScheduleCommand::said));
-        section(out, "Hold points:", schedule.holdPoints().stream().map(ScheduleCommand::said));
-        section(out, "Assumed:", schedule.assumptions().stream());
+        Section.print(out, "To arrive:", schedule.arrivals().stream().map(ScheduleCommand::said));
+        Section.print(out, "Hold points:", schedule.holdPoints().stream().map(ScheduleCommand::said));
+        Section.print(out, "Assumed:", schedule.assumptions().stream());
     }
 
     private static String said(Expected expected) {
         return expected.day().words() + ": " + expected.what();
-    }
-
-    private static void section(PrintWriter out, String heading, Stream<String> sentences) {
-        List<String> all = sentences.toList();
-        if (!all.isEmpty()) {
-            out.println();
-            out.println(heading);
-            all.forEach(sentence -> out.println("  " + sentence));
-        }
     }
 
     private static void write(Path file, String text) {
