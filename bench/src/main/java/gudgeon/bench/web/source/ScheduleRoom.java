@@ -18,6 +18,9 @@ import java.util.Map;
 
 /** When it will be done, and what that hangs on: {@code /builds/<id>/parts/schedule}; the same as a calendar file. */
 public final class ScheduleRoom {
+    /** More than a person will look at before the first is done. */
+    private static final int MOST_AT_ONCE = 6;
+
     private final Pages pages;
     private final Builds builds;
     private final Clock clock;
@@ -38,7 +41,10 @@ public final class ScheduleRoom {
         Opened opened = builds.open(ctx, Tab.PARTS);
         Build build = opened.build();
         Schedule schedule = schedule(build);
-        pages.show(ctx, "source/schedule.jte", opened.with(Map.of("schedule", schedule, "hours", hours(build))));
+        pages.show(
+                ctx,
+                "source/schedule.jte",
+                opened.with(Map.of("schedule", schedule, "hours", hours(build), "most", MOST_AT_ONCE)));
     }
 
     private Schedule schedule(Build build) {
