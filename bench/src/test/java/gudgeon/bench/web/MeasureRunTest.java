@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -12,6 +13,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,11 +69,24 @@ class MeasureRunTest {
         orderThreeParts();
         takeInOneShort();
         refuseThePatternPiston();
+        askTheMachinistForTheBoreOfAnother();
         compareTheLargerTopEnd();
         seeTheDateMove();
         assertThat(browser.consoleErrors())
                 .filteredOn(line -> !line.contains("422"))
                 .isEmpty();
+    }
+
+    /** Makes the README's picture: {@code mvn -pl bench -am test -Dtest=MeasureRunTest -Dgudgeon.images=../docs/images}. */
+    @Test
+    @EnabledIfSystemProperty(named = "gudgeon.images", matches = ".+")
+    void makesThePicture() throws IOException {
+        browser.screen(1366, 768, "light");
+        startWithTheTarnInPieces();
+        sayWhatIsMeasuredWith();
+        measureTheSkirtWithTheVernier();
+        measureTheBore();
+        browser.picture(Path.of(System.getProperty("gudgeon.images", "")).resolve("measure.png"), 1366, 900);
     }
 
     private void startWithTheTarnInPieces() {
@@ -88,6 +104,7 @@ class MeasureRunTest {
     private void sayWhatIsMeasuredWith() {
         instrument("vernier", "calliper", "0 to 150 mm", "0.02 mm", "0.03 mm");
         instrument("micrometer", "micrometer", "25 to 50 mm", "0.001 mm", "0.004 mm");
+        instrument("larger micrometer", "micrometer", "50 to 75 mm", "0.001 mm", "0.005 mm");
         instrument("bore gauge", "bore_gauge", "35 to 60 mm", "0.001 mm", "0.004 mm");
         assertThat(browser.text("own")).isEqualTo("What you measure with");
         assertThat(browser.text("main")).contains("0 to 150 mm, reads to 0.02 mm, errs by at most 0.03 mm");
@@ -163,7 +180,7 @@ class MeasureRunTest {
         person.open("/measure/bore");
         assertThat(browser.text("main"))
                 .contains("+0.25 mm", "+0.50 mm", "cleans up", "The maker's manual comes first")
-                .contains("piston in hand");
+                .contains("No new piston is in hand: a finished size can be asked for only once it is measured.");
         person.sound("bore plan");
     }
 
@@ -238,6 +255,22 @@ class MeasureRunTest {
         browser.the("refuse-refund").sendKeys("41.50 EUR");
         person.press("main", "Refuse it");
         assertThat(browser.text("main")).contains("1 went back.");
+    }
+
+    private void askTheMachinistForTheBoreOfAnother() {
+        person.open("/parts/inspect?position=piston");
+        person.unfold("Enter a part");
+        WebElement name = browser.the("part");
+        name.clear();
+        name.sendKeys("original +0.50");
+        new Select(browser.the("origin")).selectByValue("original");
+        person.press("main", "Enter it");
+        found("piston skirt", "50.470", "larger micrometer");
+        person.press("main", "Take down what I found");
+        person.open("/measure/bore");
+        assertThat(browser.text("main"))
+                .contains("Bore and hone to 50.500 mm", "/ -0, measured at 20 °C", "leave the rest to the hone")
+                .doesNotContain("No new piston is in hand");
     }
 
     private void found(String size, String value, String instrument) {
