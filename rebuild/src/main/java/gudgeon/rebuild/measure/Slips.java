@@ -105,6 +105,9 @@ public final class Slips {
         if (slips.isEmpty()) {
             apart(samePlace, value.getAsDouble()).ifPresent(slips::add);
         }
+        if (slips.isEmpty()) {
+            beyond(value.getAsDouble()).ifPresent(slips::add);
+        }
         return slips.subList(0, Math.min(MOST, slips.size()));
     }
 
@@ -173,6 +176,18 @@ public final class Slips {
                                 "",
                                 reading.value() + " and " + told.fact().value() + " (entry " + told.number()
                                         + ") were read at one place and lie further apart than the instruments err. Read it once more."));
+    }
+
+    /** A value that the instrument named does not reach: another was used, or another figure read. */
+    private Optional<Slip> beyond(double value) {
+        return instrument(reading)
+                .filter(named -> named.scale().unit() == dimension.unit())
+                .filter(named -> !named.reaches(value))
+                .map(named -> new Slip(
+                        Kind.BEYOND,
+                        "",
+                        "Is " + reading.value() + " right for the " + dimension.name() + "? The " + named.name()
+                                + " does not reach it. Read it once more, or say what it was read with."));
     }
 
     private Slip slip(Kind kind, String meant) {
