@@ -131,7 +131,8 @@ class MeasureRunTest {
         person.sound("walk");
         person.open("/measure?of=piston");
         assertThat(skirt())
-                .contains("unproven", "49.94", "at least 49.92", "micrometer")
+                .contains(
+                        "unproven: 49.940 ± 0.036 mm", "at least 49.92 mm", "Read the piston skirt with the micrometer")
                 .doesNotContain("out of limits");
         person.sound("measure, unproven");
     }
