@@ -26,7 +26,8 @@ class VerdictTest {
         assertThat(verdict.outcome()).isEqualTo(Outcome.OUT_OF_LIMITS);
         assertThat(verdict.worst().map(Figure::at)).contains("bottom, across the pin");
         assertThat(verdict.sentence())
-                .contains("out of limits", "39.16 mm", "bottom, across the pin", "at most 39.1 mm", "below 1 %");
+                .contains(
+                        "out of limits", "39.160 ± 0.006 mm", "bottom, across the pin", "at most 39.1 mm", "below 1 %");
     }
 
     @Test
