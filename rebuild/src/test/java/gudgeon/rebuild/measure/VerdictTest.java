@@ -183,4 +183,15 @@ class VerdictTest {
         assertThat(scatter.doubt().degreesOfFreedom()).isEqualTo(4);
         assertThat(figure.spread()).isEqualTo(0.004, within(1e-9));
     }
+
+    /** The book has an upper limit only; 39.06 in 39.02 is 0.04 tight, many times its doubt. */
+    @Test
+    void aPistonLargerThanItsBoreIsNotInLimits() {
+        Build tight = with(join(
+                bore("bore gauge", "39.02", "39.02", "39.02", "39.02"), read("skirt", "", "39.060", "micrometer")));
+        assertThat(verdict(tight, "clearance").outcome()).isEqualTo(Outcome.OUT_OF_LIMITS);
+        Build free = with(join(
+                bore("bore gauge", "39.02", "39.02", "39.02", "39.02"), read("skirt", "", "38.970", "micrometer")));
+        assertThat(verdict(free, "clearance").outcome()).isEqualTo(Outcome.IN_LIMITS);
+    }
 }
