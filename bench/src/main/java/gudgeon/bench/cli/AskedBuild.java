@@ -49,6 +49,11 @@ final class AskedBuild {
                 () -> new Unusable("Name a build, as gudgeon builds lists them, or an engine book with --book.")));
     }
 
+    /** The shelf that builds stand on, to keep something on it. */
+    Shelf shelf() {
+        return data.open();
+    }
+
     private Build onShelf(String id) {
         try (Shelf shelf = data.open()) {
             return shelf.build(id).orElseThrow(() -> data.noBuild(id));

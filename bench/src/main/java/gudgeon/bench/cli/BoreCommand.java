@@ -6,7 +6,6 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.valvework.SpringRoom;
 import gudgeon.rebuild.valvework.ValveSeat;
 import java.io.PrintWriter;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -15,7 +14,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What to have done to a bore, and how springs and seats stand. */
@@ -28,11 +26,8 @@ final class BoreCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(names = "--valves", description = "springs and seats as well")
     private boolean valves;
@@ -43,7 +38,7 @@ final class BoreCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         Optional<BorePlan> plan = BorePlan.of(build);
         if (json) {
             out.println(BoreJson.text(build, plan));
@@ -62,14 +57,11 @@ final class BoreCommand implements Callable<Integer> {
     private static void print(BorePlan plan, PrintWriter out) {
         out.println(plan.sentence());
         plan.ask().ifPresent(ask -> out.println(ask.bored()));
-        section("Found:", plan.found(), out);
-        section(
-                "Pistons to be had:",
-                plan.oversizes().stream().map(BoreCommand::row).toList(),
-                out);
-        section("Afterwards:", plan.after(), out);
-        section("Not proved or not known:", plan.unproven(), out);
-        section("Mind:", plan.cautions(), out);
+        Section.print(out, "Found:", plan.found().stream());
+        Section.print(out, "Pistons to be had:", plan.oversizes().stream().map(BoreCommand::row));
+        Section.print(out, "Afterwards:", plan.after().stream());
+        Section.print(out, "Not proved or not known:", plan.unproven().stream());
+        Section.print(out, "Mind:", plan.cautions().stream());
     }
 
     private static String row(Oversize oversize) {
@@ -77,25 +69,11 @@ final class BoreCommand implements Callable<Integer> {
     }
 
     private static void valves(Build build, PrintWriter out) {
-        section(
+        Section.print(
+                out,
                 "Springs:",
                 SpringRoom.all(build).stream()
-                        .map(room -> room.room().name() + ": " + room.sentence() + " " + room.shims())
-                        .toList(),
-                out);
-        section(
-                "Seats:",
-                ValveSeat.all(build).stream()
-                        .flatMap(seat -> seat.sentences().stream())
-                        .toList(),
-                out);
-    }
-
-    private static void section(String title, List<String> lines, PrintWriter out) {
-        if (!lines.isEmpty()) {
-            out.println();
-            out.println(title);
-            lines.forEach(line -> out.println("  " + line));
-        }
+                        .map(room -> room.room().name() + ": " + room.sentence() + " " + room.shims()));
+        Section.print(out, "Seats:", ValveSeat.all(build).stream().flatMap(seat -> seat.sentences().stream()));
     }
 }

@@ -3,6 +3,8 @@ package gudgeon.bench.cli;
 import gudgeon.store.shelf.ShelfFault;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,15 +30,22 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CheckCommand.class,
             BookCommand.class,
             MeasureCommand.class,
+            FitSizeCommand.class,
+            BearingCommand.class,
+            RingGapCommand.class,
+            ShimsCommand.class,
             PlanCommand.class,
             OptionsCommand.class,
             UndoCommand.class,
+            PartsCommand.class,
+            ScheduleCommand.class,
             BoreCommand.class,
             BoltLengthCommand.class,
             FastenersCommand.class,
             TorqueCommand.class,
             WrenchCommand.class,
             ConvertCommand.class,
+            SpringCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,
@@ -71,6 +80,7 @@ public final class Gudgeon implements Runnable {
                 .setOut(out)
                 .setErr(err)
                 .registerConverter(int.class, Gudgeon::wholeNumber)
+                .registerConverter(LocalDate.class, Gudgeon::day)
                 .setParameterExceptionHandler((fault, given) -> misuse(fault))
                 .setExecutionExceptionHandler((fault, command, parsed) -> {
                     command.getErr().println(sentence(fault));
@@ -95,6 +105,14 @@ public final class Gudgeon implements Runnable {
                             + String.join(", ", command.getSubcommands().keySet()) + ".";
         }
         return fault.getMessage() + ".";
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException notOne) {
+            throw new TypeConversionException("'" + text + "' is not a day; write it as 2026-01-31");
+        }
     }
 
     private static int wholeNumber(String text) {

@@ -12,14 +12,12 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The verdict on all that is measured on a build, and what would prove what is unproven. */
@@ -31,11 +29,8 @@ final class MeasureCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(names = "--budget", description = "what the doubt of each size is made of as well")
     private boolean budget;
@@ -49,7 +44,7 @@ final class MeasureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         Tally tally = new Tally(Verdict.all(build));
         if (json) {

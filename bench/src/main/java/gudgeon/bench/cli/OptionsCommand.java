@@ -13,14 +13,12 @@ import gudgeon.rebuild.decide.Trials;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** The ways to go on that were drawn, one after the other, and what is proposed for each part. */
@@ -32,11 +30,8 @@ final class OptionsCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(
             names = "--rpm",
@@ -55,7 +50,7 @@ final class OptionsCommand implements Callable<Integer> {
             throw new Unusable("--rpm " + rpm + " is no speed of a crank; give 1 to 30000 turns a minute.");
         }
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         Options options = Options.of(build, rpm, new Trials());
         List<Proposal> proposals = Dispositions.of(build);
         if (json) {

@@ -18,7 +18,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What can be done now, what waits, and the order in which least is undone if something is wrong. */
@@ -31,11 +30,8 @@ final class PlanCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
-    @Parameters(paramLabel = "BUILD", arity = "0..1", description = "a build on the shelf")
-    private @Nullable String id;
-
     @Mixin
-    private final AskedBuild asked = new AskedBuild();
+    private final NamedBuild asked = new NamedBuild();
 
     @Option(names = "--order", description = "the whole order as well")
     private boolean order;
@@ -56,7 +52,7 @@ final class PlanCommand implements Callable<Integer> {
             throw new Unusable("--seconds " + seconds + " is less than no time; give 0 or more.");
         }
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
-        Build build = asked.build(Optional.ofNullable(id));
+        Build build = asked.build();
         Plan plan = Plan.of(build, Instant.now());
         Optional<BestOrder> best =
                 order ? Optional.of(BestOrder.of(build, Duration.ofSeconds(seconds))) : Optional.empty();

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The bore plan at the command line, of the invented engine and its drills. */
@@ -61,5 +62,18 @@ class BoreCommandTest {
         Terminal nothing = run("bore");
         assertThat(nothing.code()).isEqualTo(2);
         assertThat(nothing.err()).contains("Name a build");
+    }
+
+    @Test
+    void aSpringIsWorkedOutFromItsWire() {
+        Object[] spring = {"spring", "--wire", "2.8", "--outside", "22.8 mm", "--coils", "6.5", "--lift", "8"};
+        assertThat(run(spring).out()).contains("Solid at 18.20 mm").doesNotContain("presses");
+        Object[] fitted =
+                Stream.concat(Stream.of(spring), Stream.of("--fitted", "26")).toArray();
+        assertThat(run(fitted).code()).isEqualTo(1);
+        assertThat(run(fitted).out()).contains("The coils meet 0.20 mm before full lift");
+        Terminal none = run("spring", "--wire", "3", "--outside", "5", "--coils", "6");
+        assertThat(none.code()).isEqualTo(2);
+        assertThat(none.err()).contains("There is no such spring");
     }
 }

@@ -374,7 +374,20 @@ class MeasurePagesTest {
     }
 
     @Test
+    void whatWasReadBeforeAPartWasMachinedIsStillShown() throws Exception {
+        bore("50.071");
+        tell("type", "work-sent", "position", "barrel", "part", "", "to", "Low Quay Workshop", "work", "rebore");
+        assertThat(tell("type", "work-back", "position", "barrel", "part", "").statusCode())
+                .isEqualTo(303);
+        assertThat(page("/measure?of=barrel"))
+                .contains("Readings that do not count", "50.071 mm")
+                .doesNotContain("The bore is");
+    }
+
+    @Test
     void aPlaceThatIsNotInTheBookIsNotFound() throws Exception {
+        assertThat(send(HttpRequest.newBuilder(at("/measure?of=no-such"))).statusCode())
+                .isEqualTo(404);
         assertThat(send(HttpRequest.newBuilder(at("/measure/walk?dimension=no-such")))
                         .statusCode())
                 .isEqualTo(404);

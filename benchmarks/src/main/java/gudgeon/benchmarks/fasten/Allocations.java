@@ -64,8 +64,9 @@ public final class Allocations {
         IntVar[] costs = new IntVar[at.length];
         for (int place = 0; place < at.length; place++) {
             int[] row = costs(heap, holes.get(place));
-            at[place] = model.intVar(
-                    IntStream.range(0, row.length).filter(kind -> row[kind] >= 0).toArray());
+            at[place] = model.intVar(IntStream.range(0, row.length)
+                    .filter(kind -> row[kind] >= 0)
+                    .toArray());
             costs[place] = model.intVar(0, BUY);
             model.element(
                             costs[place],
@@ -75,9 +76,8 @@ public final class Allocations {
                     .post();
         }
         int[] values = IntStream.range(0, KINDS).toArray();
-        IntVar[] used = heap.kinds().stream()
-                .map(kind -> model.intVar(0, kind.count()))
-                .toArray(IntVar[]::new);
+        IntVar[] used =
+                heap.kinds().stream().map(kind -> model.intVar(0, kind.count())).toArray(IntVar[]::new);
         model.globalCardinality(at, values, used, false).post();
         IntVar sum = model.intVar(0, BUY * at.length);
         model.sum(costs, "=", sum).post();
@@ -90,7 +90,9 @@ public final class Allocations {
                 Optional.ofNullable(best)
                         .map(one -> "to buy " + one.getIntVal(sum) / BUY + ", doubtful "
                                 + one.getIntVal(sum) % BUY / DOUBTFUL
-                                + (model.getSolver().isStopCriterionMet() ? ", best within the limit, not proved" : ", proved"))
+                                + (model.getSolver().isStopCriterionMet()
+                                        ? ", best within the limit, not proved"
+                                        : ", proved"))
                         .orElse("nothing found within the limit"),
                 time / ours);
     }

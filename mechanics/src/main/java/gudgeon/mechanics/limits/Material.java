@@ -1,5 +1,9 @@
 package gudgeon.mechanics.limits;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * What parts and the places they sit in are made of. Elasticity and Poisson's ratio: Budynas and Nisbett, Shigley's Mechanical
  * Engineering Design, 9th ed., table A-5, "Physical constants of materials". Expansion near room temperature: Callister and
@@ -28,6 +32,19 @@ public enum Material {
         this.elasticityGPa = elasticityGPa;
         this.poisson = poisson;
         this.expansionMicrometresPerMetre = expansionMicrometresPerMetre;
+    }
+
+    /** What it is called: "grey iron". */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The material of a name such as "grey iron" or "Aluminium"; empty where none is called so. */
+    public static Optional<Material> named(String name) {
+        String words = name.strip().toLowerCase(Locale.ROOT);
+        return Arrays.stream(values())
+                .filter(material -> material.words().equals(words))
+                .findFirst();
     }
 
     /** Modulus of elasticity, MPa. */

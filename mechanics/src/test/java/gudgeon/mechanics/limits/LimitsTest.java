@@ -22,7 +22,7 @@ class LimitsTest {
 
     /**
      * Limit deviations in micrometres as ISO 286-2 tabulates them, read from table 6, "Tolerances for inside dimensions (holes)", of
-     * a mould-base catalogue's technical reference (D-M-E, Mold bases and plates, p. 281).
+     * a mould-base maker's catalogue, p. 281 (online.flippingbook.com/view/962121).
      */
     @ParameterizedTest
     @CsvSource({

@@ -18,7 +18,8 @@ import java.util.stream.Stream;
 /** A barrel goes off to be bored before its piston is in hand, or came back with the wrong clearance for it. */
 final class BoredEarlyRule implements Rule {
     /** Words by which a person says that a barrel is bored. */
-    private static final Pattern BORING = Pattern.compile("\\b(re-?)?bor(e|ed|ing)\\b|\\bhon(e|ed|ing)\\b");
+    private static final Pattern BORING =
+            Pattern.compile("(?<!the )\\b((re|over)-?)?bor(e|ed|ing)\\b|\\bhon(e|ed|ing)\\b|\\bbore\\b.*\\d");
 
     @Override
     public Stream<Alarm> alarms(Build build) {

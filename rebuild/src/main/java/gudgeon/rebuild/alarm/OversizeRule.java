@@ -23,6 +23,7 @@ final class OversizeRule implements Rule {
         return BoreDimensions.of(build.structure())
                 .flatMap(dimensions -> FoundBore.of(build, dimensions)
                         .filter(found -> !found.reworked())
+                        .filter(found -> !isForAnotherBarrel(build, dimensions))
                         .map(found -> alarms(build, dimensions, found)))
                 .orElse(Stream.empty());
     }
@@ -32,6 +33,12 @@ final class OversizeRule implements Rule {
         return build.told(Ordered.class, piston).stream()
                 .filter(told -> !wentBack(build, piston, told))
                 .flatMap(told -> alarm(dimensions, found, told).stream());
+    }
+
+    /** Whether a barrel is on order, so that the worn one may not be bored at all. */
+    private static boolean isForAnotherBarrel(Build build, BoreDimensions dimensions) {
+        String barrel = dimensions.bore().of();
+        return build.told(Ordered.class, barrel).stream().anyMatch(told -> !wentBack(build, barrel, told));
     }
 
     private static boolean wentBack(Build build, String piston, Told<Ordered> ordered) {
@@ -51,13 +58,21 @@ final class OversizeRule implements Rule {
         return oversize.isProved() ? Optional.empty() : Optional.of(alarm(dimensions, found, ordered, oversize));
     }
 
-    /** Whether it may go in with no boring at all: its clearance in the bore as it is lies within the service limits. */
+    /**
+     * Whether it may go in with no boring at all: nowhere is the bore worn past its limit, nor its clearance out of the service limits.
+     */
     private static boolean suitsAsItIs(BoreDimensions dimensions, FoundBore found, double skirtMm) {
         return dimensions
                 .clearance()
                 .expect()
                 .or(dimensions::wanted)
-                .filter(limits -> limits.holds(found.least().size().value() - skirtMm))
+                .filter(limits -> limits.holds(found.least().size().value() - skirtMm)
+                        && limits.holds(found.worst().size().value() - skirtMm))
+                .filter(holds -> dimensions
+                        .bore()
+                        .expect()
+                        .map(limits -> limits.holds(found.worst().size().value()))
+                        .orElse(true))
                 .isPresent();
     }
 

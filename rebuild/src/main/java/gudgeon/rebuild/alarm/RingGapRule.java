@@ -38,8 +38,7 @@ final class RingGapRule implements Rule {
     private record Wanted(double mm, String whose) {}
 
     private static Optional<Wanted> wanted(Dimension gap, OptionalDouble bore) {
-        OptionalDouble booked =
-                gap.expect().or(gap::standard).map(Expect::atLeast).orElse(OptionalDouble.empty());
+        OptionalDouble booked = least(gap.expect()).isPresent() ? least(gap.expect()) : least(gap.standard());
         if (booked.isPresent()) {
             return Optional.of(new Wanted(booked.getAsDouble(), "by the book"));
         }
@@ -51,6 +50,10 @@ final class RingGapRule implements Rule {
                                 "by a rule of thumb for this bore of %.2f mm; the maker's figure comes first",
                                 bore.getAsDouble())))
                 : Optional.empty();
+    }
+
+    private static OptionalDouble least(Optional<Expect> limits) {
+        return limits.map(Expect::atLeast).orElse(OptionalDouble.empty());
     }
 
     private static Alarm alarm(Dimension gap, Gauged least, Wanted wanted) {

@@ -1,5 +1,7 @@
 package gudgeon.rebuild.book;
 
+import java.util.Locale;
+
 /** The units that sizes are held in once read. */
 public enum Unit {
     MM("mm"),
@@ -27,5 +29,14 @@ public enum Unit {
     /** A value in this unit as a person reads it, such as "39.012 mm". */
     public String figure(double value) {
         return Words.number(value) + (symbol.isEmpty() || symbol.equals("°") ? symbol : " " + symbol);
+    }
+
+    /** A value with its doubt in this unit, to as many places as the doubt, such as "0.150 ± 0.009 mm". */
+    public String figure(double value, double doubt) {
+        String least = Words.number(doubt);
+        int places = least.contains(".") ? least.length() - 1 - least.indexOf('.') : 0;
+        String full = Words.number(value);
+        String rounded = String.format(Locale.ROOT, "%." + places + "f", value);
+        return (rounded.length() > full.length() ? rounded : full) + " \u00b1 " + figure(doubt);
     }
 }

@@ -2,6 +2,7 @@ package gudgeon.rebuild.bore;
 
 import static gudgeon.rebuild.bore.Oversize.mm;
 
+import gudgeon.mechanics.bore.FinishedBore;
 import gudgeon.mechanics.bore.RingGap;
 import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.rebuild.book.Dimension;
@@ -26,8 +27,13 @@ final class AfterBoring {
     private AfterBoring() {}
 
     /** Sentences. */
-    static List<String> of(Build build, FoundBore found, double finishedMm) {
+    static List<String> of(Build build, BoreDimensions dimensions, FoundBore found, FinishedBore finished) {
+        double finishedMm = finished.leastMm();
         List<String> after = new ArrayList<>(ringGaps(build, found, finishedMm));
+        dimensions
+                .wall(build.structure())
+                .flatMap(wall -> wall(build, wall, found, finished))
+                .ifPresent(after::add);
         build.book().geometry().flatMap(figures -> AsMeasured.of(build)).ifPresent(parts -> {
             List<Figure> now = figures(parts, found.least().size().value());
             List<Figure> then = figures(parts, finishedMm);
@@ -35,6 +41,26 @@ final class AfterBoring {
             compared(now, then, "compressionRatio", "Compression ratio", " : 1").ifPresent(after::add);
         });
         return after;
+    }
+
+    /** At its thinnest, were the centre moved towards it by half of the worst wear. */
+    private static Optional<String> wall(Build build, Dimension wall, FoundBore found, FinishedBore finished) {
+        double shift = Math.max(
+                0, (found.worst().size().value() - found.worn().unwornMm().value()) / 2);
+        return Gauged.all(build, wall).stream()
+                .mapToDouble(reading -> reading.size().value())
+                .boxed()
+                .min(Double::compare)
+                .map(thinnest ->
+                        finished.wallLeftMm(thinnest, found.least().size().value(), shift))
+                .map(left -> String.format(
+                        Locale.ROOT,
+                        "The %s will be %.2f mm at its thinnest%s.",
+                        wall.name(),
+                        left,
+                        wall.expect()
+                                .map(limits -> (limits.holds(left) ? ", within " : ", outside ") + limits.words())
+                                .orElse("")));
     }
 
     private static List<String> ringGaps(Build build, FoundBore found, double finishedMm) {

@@ -19,6 +19,7 @@ import java.util.Optional;
  */
 public record BoreDimensions(Dimension bore, Dimension skirt, Dimension clearance, Position piston) {
     private static final String SCORE = "score";
+    private static final String WALL = "wall";
 
     /** The first of the book; empty where it has none. */
     public static Optional<BoreDimensions> of(Structure structure) {
@@ -60,6 +61,13 @@ public record BoreDimensions(Dimension bore, Dimension skirt, Dimension clearanc
     public Optional<Dimension> score(Structure structure) {
         return structure.dimensionsOf(bore.of()).stream()
                 .filter(dimension -> dimension.isRead() && dimension.id().startsWith(SCORE))
+                .findFirst();
+    }
+
+    /** Thickness of the wall around the bore, a dimension of the same barrel whose id ends with "wall", if the book has one. */
+    public Optional<Dimension> wall(Structure structure) {
+        return structure.dimensionsOf(bore.of()).stream()
+                .filter(dimension -> dimension.isRead() && dimension.id().endsWith(WALL))
                 .findFirst();
     }
 }

@@ -3,6 +3,7 @@ package gudgeon.rebuild.bore;
 import static gudgeon.rebuild.bore.Oversize.mm;
 
 import gudgeon.mechanics.bore.CleansUp;
+import gudgeon.mechanics.bore.FinishedBore;
 import gudgeon.mechanics.bore.WornBore;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
@@ -42,10 +43,14 @@ final class BorePlanner {
                 found(),
                 rows,
                 ask,
-                chosen.map(row -> AfterBoring.of(build, found, row.finishedMm()))
+                chosen.map(row -> AfterBoring.of(build, dimensions, found, finished(ask, row)))
                         .orElse(List.of()),
                 unproven(clearance, inHand, chosen, ask),
                 none && !rows.isEmpty() ? BorePlan.SLEEVE : BorePlan.CAUTIONS);
+    }
+
+    private static FinishedBore finished(Optional<Ask> ask, Oversize chosen) {
+        return ask.map(Ask::bore).orElse(new FinishedBore(chosen.finishedMm(), chosen.finishedMm(), false));
     }
 
     private String sentence(Optional<Ask> ask, Optional<Oversize> chosen, List<Oversize> rows) {

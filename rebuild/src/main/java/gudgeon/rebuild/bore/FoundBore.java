@@ -5,6 +5,7 @@ import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Countable;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,7 @@ public record FoundBore(
         WornBore worn =
                 new WornBore(unworn(dimensions, over, least.size()), along, across, score.orElse(Quantity.exact(0)));
         String barrel = Gauged.part(build, dimensions.bore().of());
-        boolean reworked = Gauged.reworked(build, dimensions.bore().of(), barrel) > 0;
+        boolean reworked = Countable.since(build, dimensions.bore().of(), barrel) > 0;
         boolean doubtKnown = readings.stream().allMatch(Gauged::doubtKnown);
         return Optional.of(new FoundBore(worn, least, worst, over, score.isPresent(), reworked, doubtKnown));
     }

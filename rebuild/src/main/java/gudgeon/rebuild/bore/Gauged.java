@@ -6,10 +6,9 @@ import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.TypedSize;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.build.Countable;
 import gudgeon.rebuild.build.Part;
-import gudgeon.rebuild.build.Told;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
-import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.reading.Figure;
 import gudgeon.rebuild.reading.Figures;
 import gudgeon.rebuild.reading.OwnInstruments;
@@ -43,9 +42,7 @@ public record Gauged(String at, int piece, Quantity size, boolean doubtKnown, lo
 
     /** Every place that was read on a part, repeats at one place averaged. */
     public static List<Gauged> all(Build build, Dimension dimension, String part) {
-        Map<Long, ReadingTaken> taken = new LinkedHashMap<>();
-        since(build, dimension, part).forEach(told -> taken.put(told.number(), told.fact()));
-        return figures(build, dimension, taken);
+        return figures(build, dimension, Countable.of(build, dimension, part));
     }
 
     /** Every place that was read on the part that counts for the dimension's position. */
@@ -65,36 +62,19 @@ public record Gauged(String at, int piece, Quantity size, boolean doubtKnown, lo
         return one(build, dimension, (earlier, later) -> earlier);
     }
 
-    private static List<Gauged> one(Build build, Dimension dimension, BinaryOperator<Told<ReadingTaken>> which) {
-        Map<String, Told<ReadingTaken>> places = new LinkedHashMap<>();
-        since(build, dimension, part(build, dimension.of()))
-                .forEach(told ->
-                        places.merge(told.fact().piece() + " " + told.fact().at(), told, which));
-        Map<Long, ReadingTaken> taken = new LinkedHashMap<>();
-        places.values().forEach(told -> taken.put(told.number(), told.fact()));
+    private static List<Gauged> one(Build build, Dimension dimension, BinaryOperator<Long> which) {
+        Map<Long, ReadingTaken> count = Countable.of(build, dimension, part(build, dimension.of()));
+        Map<String, Long> places = new LinkedHashMap<>();
+        count.forEach((number, fact) -> places.merge(fact.piece() + " " + fact.at(), number, which));
+        Map<Long, ReadingTaken> taken = new LinkedHashMap<>(count);
+        taken.keySet().retainAll(places.values());
         return figures(build, dimension, taken);
-    }
-
-    private static List<Told<ReadingTaken>> since(Build build, Dimension dimension, String part) {
-        long reworked = reworked(build, dimension.of(), part);
-        return build.readings(dimension.id(), part).stream()
-                .filter(told -> told.number() > reworked)
-                .toList();
     }
 
     private static List<Gauged> figures(Build build, Dimension dimension, Map<Long, ReadingTaken> taken) {
         return Figures.of(dimension, taken, OwnInstruments.of(build.instruments())).figures().stream()
                 .map(Gauged::of)
                 .toList();
-    }
-
-    /** Number of the entry with which a part came back from a machinist last; 0 if it did not. */
-    static long reworked(Build build, String position, String part) {
-        return build.told(WorkBack.class, position).stream()
-                .filter(told -> told.fact().part().equals(part))
-                .mapToLong(Told::number)
-                .max()
-                .orElse(0);
     }
 
     /** Name of the part that counts for a position; empty for the one that came off. */

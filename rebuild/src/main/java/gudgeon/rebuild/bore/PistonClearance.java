@@ -20,6 +20,9 @@ import java.util.Optional;
  * @param skirt number of the entry that told the skirt last
  */
 public record PistonClearance(String piston, Quantity clearance, Expect wanted, long bore, long skirt) {
+    /** What a subtraction of two sizes may be out by; no gauge tells it. */
+    private static final double NOTHING_MM = 1e-9;
+
     /** Empty until both are measured, or where the book does not say what is wanted. */
     public static Optional<PistonClearance> of(Build build, BoreDimensions dimensions) {
         List<Gauged> bore = Gauged.all(build, dimensions.bore());
@@ -43,12 +46,12 @@ public record PistonClearance(String piston, Quantity clearance, Expect wanted, 
 
     /** Whether it is less than wanted. */
     public boolean isTight() {
-        return clearance.value() < wanted.atLeast().orElseThrow();
+        return clearance.value() < wanted.atLeast().orElseThrow() - NOTHING_MM;
     }
 
     /** Whether it is more than wanted. */
     public boolean isLoose() {
-        return clearance.value() > wanted.atMost().orElseThrow();
+        return clearance.value() > wanted.atMost().orElseThrow() + NOTHING_MM;
     }
 
     /** What it is and what is wanted, a sentence. */

@@ -13,8 +13,6 @@ import java.util.Optional;
 /** The figures of an engine that an option is judged by, from a trial fit of its parts. */
 final class FiguresOf {
     static final String CAPACITY = "sweptCm3";
-    private static final double SECONDS_PER_MINUTE = 60;
-    private static final double MM_PER_M = 1000;
 
     /** What comes of trying: the figures, or why there are none. */
     record Answer(List<OptionFigure> figures, List<String> sentences) {
@@ -50,7 +48,7 @@ final class FiguresOf {
                 .filter(figure -> !figure.key().startsWith("liftAtOverlap"))
                 .filter(figure -> !figure.key().matches("crankingKPaAt[1-9].*"))
                 .forEach(figure -> figures.add(figure(figure)));
-        figures.add(pistonSpeed(geometry, rpm));
+        figures.add(pistonSpeed(fit, geometry, rpm));
         fit.findings().forEach(finding -> figures.add(gap(finding)));
         fit.figures().stream()
                 .filter(figure -> figure.key().startsWith("metalLeft"))
@@ -70,18 +68,17 @@ final class FiguresOf {
                 Optional.empty());
     }
 
-    /** Mean piston speed, 2 · stroke · speed (J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, section 2.2). */
-    private static OptionFigure pistonSpeed(Geometry geometry, double rpm) {
-        double perMm = 2 * rpm / SECONDS_PER_MINUTE / MM_PER_M;
-        double speed = geometry.crank().stroke().value() * perMm;
-        double u = geometry.crank().stroke().quantity().standardUncertainty() * perMm;
+    private static OptionFigure pistonSpeed(TrialFit fit, Geometry geometry, double rpm) {
+        double speed = fit.topEnd().crank().meanPistonSpeedMPerS(rpm);
+        double relative = geometry.crank().stroke().quantity().standardUncertainty()
+                / geometry.crank().stroke().value();
         return new OptionFigure(
                 "pistonSpeed",
                 "mean piston speed at " + Math.round(rpm) + " turns a minute",
                 "m/s",
                 speed,
                 speed,
-                Finding.COVERAGE * u,
+                Finding.COVERAGE * speed * relative,
                 Optional.empty());
     }
 

@@ -26,6 +26,7 @@ final class Measured {
     private final List<String> out = new ArrayList<>();
     private final List<String> open = new ArrayList<>();
     private final List<String> in = new ArrayList<>();
+    private final List<String> unread = new ArrayList<>();
 
     Measured(Build build, Position position, String part) {
         this.build = build;
@@ -41,6 +42,9 @@ final class Measured {
                 .filter(dimension ->
                         owners(dimension).size() > 1 && owners(dimension).contains(position.id()))
                 .forEach(this::ofShared);
+        if (!unread.isEmpty()) {
+            open.add("Not measured yet: " + Sentence.list(unread) + ".");
+        }
     }
 
     /** What is out of limits and this part's own, sentences. */
@@ -106,7 +110,7 @@ final class Measured {
             case UNPROVEN -> open.add(sentence(verdict));
             case NOT_MEASURED -> {
                 if (verdict.dimension().isRead()) {
-                    open.add("Not measured yet: " + verdict.dimension().name() + ".");
+                    unread.add(verdict.dimension().name());
                 }
             }
             case NO_LIMITS -> {

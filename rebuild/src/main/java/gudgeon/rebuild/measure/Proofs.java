@@ -207,7 +207,7 @@ public final class Proofs {
     }
 
     private ToleranceInterval limits() {
-        return Verdict.interval(verdict.dimension().expect().orElseThrow());
+        return verdict.limits();
     }
 
     /** How good an instrument would have to be. */

@@ -18,7 +18,9 @@ public record Slip(Kind kind, String meant, String sentence) {
         SWAPPED("two digits swapped"),
         DIGIT("one digit wrong"),
         /** Two readings of one place lie further apart than their instruments err. */
-        APART("two readings that do not agree");
+        APART("two readings that do not agree"),
+        /** The instrument named can't have read it. */
+        BEYOND("a value that the instrument does not reach");
 
         private final String words;
 

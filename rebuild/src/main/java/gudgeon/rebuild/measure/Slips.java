@@ -12,6 +12,7 @@ import gudgeon.rebuild.reading.OwnInstrument;
 import gudgeon.rebuild.reading.OwnInstruments;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -45,13 +46,22 @@ public final class Slips {
     private final ReadingTaken reading;
     private final long number;
     private final OwnInstruments own;
+    /** All readings of the dimension on the same part as it is now: a machinist makes it another. */
+    private final List<Told<ReadingTaken>> alike;
 
-    private Slips(Build build, Dimension dimension, ReadingTaken reading, long number, OwnInstruments own) {
+    private Slips(
+            Build build,
+            Dimension dimension,
+            ReadingTaken reading,
+            long number,
+            OwnInstruments own,
+            List<Told<ReadingTaken>> alike) {
         this.build = build;
         this.dimension = dimension;
         this.reading = reading;
         this.number = number;
         this.own = own;
+        this.alike = alike;
     }
 
     /** What to ask about a reading before it is taken down; the likeliest slip first, nothing for one that can be believed. */
@@ -63,7 +73,12 @@ public final class Slips {
     public static List<Slip> of(Build build, Told<ReadingTaken> told) {
         return build.structure()
                 .dimension(told.fact().dimension())
-                .map(dimension -> of(build, dimension, told, OwnInstruments.of(build.instruments())))
+                .map(dimension -> of(
+                        build,
+                        dimension,
+                        told,
+                        OwnInstruments.of(build.instruments()),
+                        alike(build, dimension, told.fact().part())))
                 .orElse(List.of());
     }
 
@@ -72,8 +87,14 @@ public final class Slips {
         OwnInstruments own = OwnInstruments.of(build.instruments());
         Map<Long, List<Slip>> all = new TreeMap<>();
         for (Dimension dimension : build.structure().dimensions()) {
+            Map<String, List<Told<ReadingTaken>>> alike = new HashMap<>();
             for (Told<ReadingTaken> told : build.told(ReadingTaken.class, dimension.id())) {
-                List<Slip> slips = of(build, dimension, told, own);
+                List<Slip> slips = of(
+                        build,
+                        dimension,
+                        told,
+                        own,
+                        alike.computeIfAbsent(told.fact().part(), part -> alike(build, dimension, part)));
                 if (!slips.isEmpty()) {
                     all.put(told.number(), slips);
                 }
@@ -82,15 +103,21 @@ public final class Slips {
         return all;
     }
 
-    private static List<Slip> of(Build build, Dimension dimension, Told<ReadingTaken> told, OwnInstruments own) {
+    private static List<Slip> of(
+            Build build,
+            Dimension dimension,
+            Told<ReadingTaken> told,
+            OwnInstruments own,
+            List<Told<ReadingTaken>> alike) {
         boolean stands = told.fact().remark().toLowerCase(Locale.ROOT).contains(STANDS);
-        return stands ? List.of() : new Slips(build, dimension, told.fact(), told.number(), own).slips();
+        return stands ? List.of() : new Slips(build, dimension, told.fact(), told.number(), own, alike).slips();
     }
 
     private List<Slip> slips() {
         OptionalDouble value = value(reading, reading.value());
         Optional<SlipText> text = SlipText.of(reading.value());
-        if (value.isEmpty() || number <= Countable.since(build, dimension.of(), reading.part())) {
+        boolean counts = number > build.size() || alike.stream().anyMatch(told -> told.number() == number);
+        if (value.isEmpty() || !counts) {
             return List.of();
         }
         List<Told<ReadingTaken>> samePlace = others().stream()
@@ -105,21 +132,23 @@ public final class Slips {
         if (slips.isEmpty()) {
             apart(samePlace, value.getAsDouble()).ifPresent(slips::add);
         }
+        if (slips.isEmpty()) {
+            beyond(value.getAsDouble()).ifPresent(slips::add);
+        }
         return slips.subList(0, Math.min(MOST, slips.size()));
     }
 
     private List<Slip> explained(SlipText written, double value, List<Told<ReadingTaken>> samePlace) {
-        List<Double> others = values(others());
         Optional<Plausible> before = samePlace.stream()
                 .filter(told -> told.number() < number)
                 .reduce((one, other) -> other)
                 .flatMap(told -> around(told.fact()));
-        Optional<Plausible> honest = before.or(() -> Plausible.of(build, dimension, others));
+        Optional<Plausible> honest = before.or(() -> Plausible.of(build, dimension, values(others())));
         if (honest.isEmpty() || honest.get().holds(value)) {
             return List.of();
         }
         List<Slip> slips = new ArrayList<>(units(written, honest.get()));
-        Plausible narrow = Plausible.among(others).orElse(honest.get());
+        Plausible narrow = Plausible.among(values(others())).orElse(honest.get());
         for (SlipText.Meant meant : written.all()) {
             // within a span of many powers of ten lies what any slip makes of any number
             boolean telling = meant.kind() == Kind.SIGN || honest.get().tellsScale();
@@ -175,6 +204,18 @@ public final class Slips {
                                         + ") were read at one place and lie further apart than the instruments err. Read it once more."));
     }
 
+    /** A value that the instrument named does not reach: another was used, or another figure read. */
+    private Optional<Slip> beyond(double value) {
+        return instrument(reading)
+                .filter(named -> named.scale().unit() == dimension.unit())
+                .filter(named -> !named.reaches(value))
+                .map(named -> new Slip(
+                        Kind.BEYOND,
+                        "",
+                        "Is " + reading.value() + " right for the " + dimension.name() + "? The " + named.name()
+                                + " does not reach it. Read it once more, or say what it was read with."));
+    }
+
     private Slip slip(Kind kind, String meant) {
         return new Slip(
                 kind,
@@ -183,11 +224,14 @@ public final class Slips {
                         + " meant? It looks like " + kind.words() + ".");
     }
 
-    /** Other readings of the dimension on the same part as it is now: a machinist makes it another. */
     private List<Told<ReadingTaken>> others() {
-        Set<Long> count = Countable.of(build, dimension, reading.part()).keySet();
-        return build.readings(dimension.id(), reading.part()).stream()
-                .filter(told -> told.number() != number && count.contains(told.number()))
+        return alike.stream().filter(told -> told.number() != number).toList();
+    }
+
+    private static List<Told<ReadingTaken>> alike(Build build, Dimension dimension, String part) {
+        Set<Long> count = Countable.of(build, dimension, part).keySet();
+        return build.readings(dimension.id(), part).stream()
+                .filter(told -> count.contains(told.number()))
                 .toList();
     }
 

@@ -3,6 +3,7 @@ package gudgeon.rebuild.measure;
 import gudgeon.mechanics.metrology.Conformity;
 import gudgeon.mechanics.metrology.ToleranceInterval;
 import gudgeon.mechanics.metrology.Zone;
+import gudgeon.rebuild.book.Derivation;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
@@ -28,6 +29,8 @@ public record Verdict(
         Optional<Figure> worst,
         Optional<Conformity> chances,
         Condition condition) {
+    private static final ToleranceInterval ANYTHING =
+            new ToleranceInterval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
     /** The verdict on the part that counts for the dimension's position. */
     public static Verdict of(Build build, Dimension dimension) {
@@ -58,7 +61,9 @@ public record Verdict(
         }
         Condition condition = condition(evaluated);
         if (limits.isEmpty()) {
-            Figure worst = worst(evaluated.figures(), evaluated.dimension().standard());
+            Figure worst = worst(
+                    evaluated.figures(),
+                    evaluated.dimension().standard().map(Verdict::interval).orElse(ANYTHING));
             return new Verdict(evaluated, Outcome.NO_LIMITS, Optional.of(worst), Optional.empty(), condition);
         }
         return limited(evaluated, limits.get(), condition);
@@ -71,8 +76,9 @@ public record Verdict(
         Optional<Figure> unknown = evaluated.figures().stream()
                 .filter(figure -> !figure.doubtKnown())
                 .findFirst();
-        Optional<Figure> worst = known.isEmpty() ? Optional.empty() : Optional.of(worst(known, Optional.of(limits)));
-        Optional<Conformity> chances = worst.map(figure -> Conformity.of(figure.quantity(), interval(limits)));
+        ToleranceInterval interval = interval(evaluated.dimension(), limits, known);
+        Optional<Figure> worst = known.isEmpty() ? Optional.empty() : Optional.of(worst(known, interval));
+        Optional<Conformity> chances = worst.map(figure -> Conformity.of(figure.quantity(), interval));
         if (unknown.isPresent() && chances.filter(one -> one.zone() == Zone.OUT).isEmpty()) {
             return new Verdict(evaluated, Outcome.UNPROVEN, unknown, Optional.empty(), condition);
         }
@@ -113,16 +119,35 @@ public record Verdict(
         return new VerdictWords(this).sentence();
     }
 
+    /** The limits that it was held against; the dimension must have some. */
+    ToleranceInterval limits() {
+        return interval(dimension(), dimension().expect().orElseThrow(), evaluated.figures());
+    }
+
     /** A span of the book as limits. */
     static ToleranceInterval interval(Expect span) {
         return new ToleranceInterval(
                 span.atLeast().orElse(Double.NEGATIVE_INFINITY), span.atMost().orElse(Double.POSITIVE_INFINITY));
     }
 
+    /**
+     * The limits that figures are held against. Where a clearance has an upper limit only, the book leaves unsaid that a part does not
+     * go into a hole that is smaller than it: one that came out below nothing is held against nothing too.
+     */
+    private static ToleranceInterval interval(Dimension dimension, Expect limits, List<Figure> figures) {
+        boolean runs = dimension
+                        .derived()
+                        .filter(derivation -> derivation.as() == Derivation.As.CLEARANCE)
+                        .isPresent()
+                && limits.atLeast().isEmpty()
+                && limits.atMost().orElse(0) > 0;
+        return runs && figures.stream().anyMatch(figure -> figure.value() < 0)
+                ? new ToleranceInterval(0, limits.atMost().orElseThrow())
+                : interval(limits);
+    }
+
     /** The figure that is the least likely to be in limits; that of unknown doubt only by its value. */
-    private static Figure worst(List<Figure> figures, Optional<Expect> limits) {
-        ToleranceInterval interval = limits.map(Verdict::interval)
-                .orElse(new ToleranceInterval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+    private static Figure worst(List<Figure> figures, ToleranceInterval interval) {
         return figures.stream()
                 .min(Comparator.comparingDouble((Figure figure) ->
                                 Conformity.of(figure.quantity(), interval).inside())
@@ -135,7 +160,7 @@ public record Verdict(
         if (standard.isEmpty()) {
             return Condition.NOT_SAID;
         }
-        Figure worst = worst(evaluated.figures(), standard);
+        Figure worst = worst(evaluated.figures(), interval(standard.get()));
         if (!worst.doubtKnown()) {
             return Condition.NOT_SAID;
         }

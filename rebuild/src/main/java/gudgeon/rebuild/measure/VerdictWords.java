@@ -1,6 +1,7 @@
 package gudgeon.rebuild.measure;
 
 import gudgeon.rebuild.book.Expect;
+import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.reading.Figure;
 import gudgeon.rebuild.sentence.Amount;
 
@@ -43,8 +44,8 @@ record VerdictWords(Verdict verdict) {
     }
 
     private String size(Figure worst) {
-        String value = verdict.dimension().unit().figure(worst.value())
-                + (worst.doubtKnown() ? " \u00b1 " + verdict.dimension().unit().figure(worst.expanded()) : "");
+        Unit unit = verdict.dimension().unit();
+        String value = worst.doubtKnown() ? unit.figure(worst.value(), worst.expanded()) : unit.figure(worst.value());
         String piece = verdict.dimension().pieces() > 1 ? "piece " + worst.piece() : "";
         String where = piece + (piece.isEmpty() || worst.at().isEmpty() ? "" : ", ") + worst.at();
         return value + (where.isEmpty() ? "" : " (" + where + ")");

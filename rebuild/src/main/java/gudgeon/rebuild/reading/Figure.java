@@ -109,7 +109,12 @@ public record Figure(
         return new Figure(where, piece, value - other.value, all, List.of(), doubtKnown && other.doubtKnown);
     }
 
-    /** The same figure at another place and value, as one that lies so far from a given size. */
+    /**
+     * How far it lies from an exact size, with the same doubt.
+     *
+     * @param by the size, in the figure's unit
+     * @param factor 1 where more is farther, -1 where less is
+     */
     public Figure shifted(double by, double factor) {
         return new Figure(at, piece, factor * (value - by), components, List.of(), doubtKnown);
     }

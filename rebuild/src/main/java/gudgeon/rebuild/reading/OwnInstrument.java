@@ -18,6 +18,8 @@ import java.util.Optional;
 public record OwnInstrument(
         Instrument scale, InstrumentKind kind, boolean inches, double least, double most, Optional<LocalDate> checked) {
     private static final double MM_PER_INCH = 25.4;
+    /** Most scales go on a little past the range that stands on the box; common practice, no source. */
+    private static final double PAST_RANGE = 0.02;
 
     /** Its name, the person's own. */
     public String name() {
@@ -27,6 +29,12 @@ public record OwnInstrument(
     /** Whether it can measure a value, in its unit. */
     public boolean spans(double value) {
         return value >= least && value <= most;
+    }
+
+    /** Whether it can have been read on it at all, its scale running on a little past its range. */
+    public boolean reaches(double value) {
+        double past = Double.isInfinite(most) ? 0 : PAST_RANGE * (most - least);
+        return value >= least - past && value <= most + past;
     }
 
     /** What a bare number of a length read on it counts, in mm. */

@@ -3,7 +3,9 @@ package gudgeon.rebuild.schedule;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 
 /**
@@ -35,14 +37,21 @@ final class Network {
 
     /** How one course of events came out. */
     static final class Outcome {
+        private final double[] free;
         private final double[] ends;
         private final double end;
         private final int decidedBy;
 
-        private Outcome(double[] ends, double end, int decidedBy) {
+        private Outcome(double[] free, double[] ends, double end, int decidedBy) {
+            this.free = free;
             this.ends = ends;
             this.end = end;
             this.decidedBy = decidedBy;
+        }
+
+        /** When a job could be begun, in days. */
+        private double freeAt(int job) {
+            return free[job];
         }
 
         /** When a job was done, in days. */
@@ -63,6 +72,9 @@ final class Network {
 
     private final List<Job> jobs;
     private final List<List<Integer>> behind = new ArrayList<>();
+    /** The jobs that await each delivery. */
+    private final Map<Integer, List<Integer>> awaiting = new HashMap<>();
+
     /** The time that hangs on each job, its own with it; only to choose by. */
     private final double[] tail;
 
@@ -76,6 +88,9 @@ final class Network {
             for (int first : jobs.get(job).after()) {
                 behind.get(first).add(job);
             }
+            for (int delivery : jobs.get(job).awaits()) {
+                awaiting.computeIfAbsent(delivery, none -> new ArrayList<>()).add(job);
+            }
         }
         tail = new double[jobs.size()];
         for (int job = jobs.size() - 1; job >= 0; job--) {
@@ -87,6 +102,19 @@ final class Network {
                     + jobs.get(job).minutes()
                     + MINUTES_A_DAY * jobs.get(job).setDays();
         }
+    }
+
+    /**
+     * Whether it came out the same had one delivery come on another day, later than it did: every job that awaits it had to wait
+     * longer for something else, so that nobody would have noticed.
+     */
+    boolean isSame(Outcome outcome, int delivery, double later) {
+        for (int job : awaiting.getOrDefault(delivery, List.of())) {
+            if (outcome.freeAt(job) < later) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** How it comes out if a minute's work takes so many days, and the deliveries come at these days from now. */
@@ -152,7 +180,7 @@ final class Network {
                     end = now + jobs.get(job).setDays();
                 }
             }
-            return new Outcome(ends, end, decider(last));
+            return new Outcome(free, ends, end, decider(last));
         }
 
         private void release(int job) {

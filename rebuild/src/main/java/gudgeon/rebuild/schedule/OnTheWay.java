@@ -52,6 +52,14 @@ final class OnTheWay {
         return assumptions;
     }
 
+    /** Whether something is known to come for a position or to be wanted for it; else its part is only to be looked for. */
+    boolean isWanted(String position) {
+        return parts.lines().stream().anyMatch(line -> line.position().equals(position))
+                || parts.work().stream()
+                        .anyMatch(sent ->
+                                sent.position().equals(position) && sent.back().isEmpty());
+    }
+
     /** What comes for a position, the last of it; when nothing is said of it, it has still to be ordered. */
     Awaited of(String position) {
         String name = build.structure().name(position);

@@ -30,51 +30,51 @@ final class Samples {
     }
 
     private final Network network;
-    private final List<Delivery> deliveries;
-    private final Triangle daysAMinute;
-    private final double[] pace = new double[COUNT];
-    private final double[][] luck;
+    private final double[] daysAMinute = new double[COUNT];
+    private final double[][] arrivals;
+    private final List<Outcome> outcomes = new ArrayList<>(COUNT);
 
     Samples(Network network, List<Delivery> deliveries, Triangle daysAMinute) {
         this.network = network;
-        this.deliveries = List.copyOf(deliveries);
-        this.daysAMinute = daysAMinute;
-        this.luck = new double[COUNT][deliveries.size()];
+        this.arrivals = new double[COUNT][deliveries.size()];
         SplittableRandom random = new SplittableRandom(SEED);
         for (int sample = 0; sample < COUNT; sample++) {
-            pace[sample] = random.nextDouble();
+            this.daysAMinute[sample] = daysAMinute.at(random.nextDouble());
             for (int delivery = 0; delivery < deliveries.size(); delivery++) {
-                luck[sample][delivery] = random.nextDouble();
+                arrivals[sample][delivery] = deliveries.get(delivery).at(random.nextDouble());
             }
+            outcomes.add(network.run(this.daysAMinute[sample], arrivals[sample]));
         }
     }
 
     /** How each came out. */
     List<Outcome> outcomes() {
-        return outcomes(Network.THE_BENCH, 0);
+        return List.copyOf(outcomes);
     }
 
-    /** How each would have come out had one delivery been asked for later by so many days. */
-    List<Outcome> outcomes(int late, double byDays) {
-        List<Outcome> outcomes = new ArrayList<>(COUNT);
+    /** When each would have ended, in days, had one delivery been asked for later by so many days. */
+    double[] endsIfLate(int late, double byDays) {
+        double[] ends = new double[COUNT];
         for (int sample = 0; sample < COUNT; sample++) {
-            double[] arrivals = new double[deliveries.size()];
-            for (int delivery = 0; delivery < arrivals.length; delivery++) {
-                arrivals[delivery] =
-                        deliveries.get(delivery).at(luck[sample][delivery]) + (delivery == late ? byDays : 0);
+            double later = arrivals[sample][late] + byDays;
+            if (network.isSame(outcomes.get(sample), late, later)) {
+                ends[sample] = outcomes.get(sample).end();
+            } else {
+                double[] moved = arrivals[sample].clone();
+                moved[late] = later;
+                ends[sample] = network.run(daysAMinute[sample], moved).end();
             }
-            outcomes.add(network.run(daysAMinute.at(pace[sample]), arrivals));
         }
-        return outcomes;
+        return ends;
     }
 
     /** When a delivery comes in each. */
     double[] arrivals(int delivery) {
-        double[] arrivals = new double[COUNT];
+        double[] days = new double[COUNT];
         for (int sample = 0; sample < COUNT; sample++) {
-            arrivals[sample] = deliveries.get(delivery).at(luck[sample][delivery]);
+            days[sample] = arrivals[sample][delivery];
         }
-        return arrivals;
+        return days;
     }
 
     /** When this share of some ends has come, from 0 to 1. */

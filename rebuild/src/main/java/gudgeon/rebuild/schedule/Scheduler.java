@@ -107,7 +107,7 @@ final class Scheduler {
         for (int index = 0; index < awaited.size(); index++) {
             Awaited one = awaited.get(index);
             if (one.toPlace()) {
-                double later = Samples.at(0.5, ends(samples.outcomes(index, LATER_DAYS)));
+                double later = Samples.at(0.5, samples.endsIfLate(index, LATER_DAYS));
                 long days = Math.round(later - half);
                 String name = build.structure().name(one.position());
                 orders.add(new ToPlace(

@@ -37,13 +37,19 @@ final class WorkLeft {
         Map<String, List<Reason>> reasons = new HashMap<>();
         plan.now().forEach(doable -> reasons.put(doable.id(), List.of()));
         plan.waiting().forEach(waiting -> reasons.put(waiting.id(), waiting.reasons()));
-        reasons.values().stream()
+        List<String> lacking = reasons.values().stream()
                 .flatMap(List::stream)
                 .filter(reason -> reason.kind() == Reason.Kind.PART)
                 .map(Reason::id)
                 .distinct()
                 .sorted()
-                .forEach(position -> awaited.put(position, onTheWay.of(position)));
+                .toList();
+        lacking.stream().filter(onTheWay::isWanted).forEach(position -> awaited.put(position, onTheWay.of(position)));
+        int unseen = lacking.size() - awaited.size();
+        if (unseen > 0) {
+            assumptions.add("Nobody said yet whether the parts of " + Amount.of(unseen, "position")
+                    + " are there, or that they were repaired: taken as ready.");
+        }
         addJobs(plan, reasons);
         assumptions.addAll(onTheWay.assumptions());
         assumptions.add(
@@ -88,7 +94,7 @@ final class WorkLeft {
                     .map(before -> index.getOrDefault(before, 0))
                     .toList();
             List<Integer> awaits = reasons.getOrDefault(id, List.of()).stream()
-                    .filter(reason -> reason.kind() == Reason.Kind.PART)
+                    .filter(reason -> reason.kind() == Reason.Kind.PART && positions.contains(reason.id()))
                     .map(reason -> positions.indexOf(reason.id()))
                     .distinct()
                     .toList();

@@ -67,13 +67,19 @@ public record Arrivals(List<OrderLine> lines) {
         return fact instanceof Returned back ? Optional.of(back.order()) : Optional.empty();
     }
 
-    /** What comes or goes without the order's name is taken to be of the one order there is of that position. */
+    /**
+     * What comes or goes without the order's name is taken to be of the first order of that position of which something is still to
+     * come, else of the last.
+     */
     private static Key key(Map<Key, Line> lines, String order, String position) {
         Key exact = new Key(order, position);
-        List<Key> like = lines.keySet().stream()
-                .filter(key -> key.position().equals(position))
+        List<Line> like = lines.values().stream()
+                .filter(line -> line.key.position().equals(position))
                 .toList();
-        return order.isEmpty() && !lines.containsKey(exact) && like.size() == 1 ? like.get(0) : exact;
+        if (!order.isEmpty() || lines.containsKey(exact) || like.isEmpty()) {
+            return exact;
+        }
+        return like.stream().filter(Line::isOpen).findFirst().orElse(like.get(like.size() - 1)).key;
     }
 
     private record Key(String order, String position) {}
@@ -105,11 +111,19 @@ public record Arrivals(List<OrderLine> lines) {
             }
         }
 
+        boolean isOpen() {
+            return came < ordered();
+        }
+
+        private int ordered() {
+            return asked.stream().mapToInt(told -> told.fact().count()).sum();
+        }
+
         OrderLine line(Structure structure, LocalDate today) {
             Optional<Told<Ordered>> last =
                     asked.isEmpty() ? Optional.empty() : Optional.of(asked.get(asked.size() - 1));
             Optional<Ordered> as = last.map(Told::fact);
-            int ordered = asked.stream().mapToInt(told -> told.fact().count()).sum();
+            int ordered = ordered();
             LocalDate on = last.map(Line::day).orElse(first);
             Optional<LocalDate> due = as.flatMap(Ordered::promised)
                     .or(() -> as.flatMap(Ordered::days).map(span -> on.plusDays(span.most())));
@@ -140,7 +154,8 @@ public record Arrivals(List<OrderLine> lines) {
                 return State.NOT_ORDERED;
             }
             if (came >= ordered) {
-                return came > ordered ? State.TOO_MANY : State.COME;
+                // one sent in place of one that went back is not one too many
+                return came - returned > ordered ? State.TOO_MANY : State.COME;
             }
             return came > 0 ? State.SHORT : overdue ? State.LATE : State.ON_ITS_WAY;
         }
@@ -151,7 +166,7 @@ public record Arrivals(List<OrderLine> lines) {
             return switch (state) {
                         case COME -> name + ": all " + ordered + " came.";
                         case SHORT -> told + "; " + (ordered - came) + " short.";
-                        case TOO_MANY -> told + "; " + (came - ordered) + " more than ordered.";
+                        case TOO_MANY -> told + "; " + (came - returned - ordered) + " more than ordered.";
                         case NOT_ORDERED -> name + ": " + came + " came and none was ordered by that name.";
                         case LATE ->
                             name + ": " + ordered + " should have come by "

@@ -83,6 +83,17 @@ public record Inspection(
         return all;
     }
 
+    /** What does not agree, by its label or in the book's words. */
+    public List<String> wrong() {
+        return wrong(sizes, differing);
+    }
+
+    private static List<String> wrong(List<SizeCompared> sizes, List<String> differing) {
+        List<String> wrong = new ArrayList<>(labels(sizes, Agrees.NO));
+        wrong.addAll(differing);
+        return wrong;
+    }
+
     private static Inspection of(Build build, Position position, Part part) {
         SizesCompared compared = new SizesCompared(build, position, part);
         List<SizeCompared> sizes = new ArrayList<>();
@@ -124,8 +135,7 @@ public record Inspection(
     private static String sentence(
             Position position, Part part, List<SizeCompared> sizes, List<String> looks, Outcome outcome) {
         String which = "The " + position.name() + " '" + part.name() + "'";
-        List<String> wrong = new ArrayList<>(labels(sizes, Agrees.NO));
-        wrong.addAll(part.differing());
+        List<String> wrong = wrong(sizes, part.differing());
         List<String> left = new ArrayList<>(labels(sizes, Agrees.NOT_MEASURED));
         left.addAll(part.compared().isEmpty() ? looks : List.of());
         List<String> unproven = labels(sizes, Agrees.UNPROVEN);

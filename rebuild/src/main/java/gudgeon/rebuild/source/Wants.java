@@ -105,11 +105,7 @@ final class Wants {
             return Optional.of(new Want(
                     Kind.REFUSED, count, "The " + position.name() + " '" + name + "' that came is not to be used."));
         }
-        if (!cameOff
-                && build.partFor(position.id()).isEmpty()
-                && build.started().isPresent()) {
-            return Optional.of(new Want(Kind.MISSING, count, "Nobody said that the " + position.name() + " is there."));
-        }
+        // of what nobody spoke yet, nobody knows that it is missing: it is to be looked for, not bought
         int off = build.told(Fact.TakenOff.class, position.id()).stream()
                 .mapToInt(told -> told.fact().count())
                 .sum();

@@ -36,7 +36,8 @@ public final class SeatWays {
 
     private List<SeatWay> all() {
         List<SeatWay> all = new ArrayList<>();
-        if (seat.mayRiseMm().filter(left -> left < LEAST_CUT_MM).isEmpty()) {
+        if (!seat.isTooSmall()
+                && seat.mayRiseMm().filter(left -> left < LEAST_CUT_MM).isEmpty()) {
             all.add(recut());
         }
         all.add(otherValve());

@@ -27,7 +27,7 @@ import java.util.Optional;
  */
 public record SpringRoom(Dimension room, Dimension fitted, FittedSpring spring, List<String> fromBook, long number) {
     /** Room wanted where the book says none: common practice, no source. */
-    private static final double USUAL_ROOM_MM = 1.0;
+    static final double USUAL_ROOM_MM = 1.0;
 
     private static final String SOLID = "solid";
     private static final String LIFT = "lift";

@@ -2,6 +2,7 @@ package gudgeon.rebuild.valvework;
 
 import gudgeon.mechanics.metrology.Quantity;
 import gudgeon.mechanics.seat.SeatCuts;
+import gudgeon.mechanics.seat.SmallHead;
 import gudgeon.mechanics.seat.ValveFace;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Expect;
@@ -17,7 +18,7 @@ import java.util.Optional;
 /**
  * A valve and its seat as they were measured last. The book knows a valve by a position whose id ends with {@code -valve}, and its
  * dimensions by the same beginning: {@code exhaust-seat-width}, {@code exhaust-stem-height}, {@code exhaust-head}, and, where it has
- * them, {@code exhaust-seat-outside} and {@code exhaust-face-width}.
+ * them, {@code exhaust-seat-outside}, {@code exhaust-face-width} and {@code exhaust-throat}.
  *
  * @param valve the valve's position
  * @param width the seat's dimension
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param sunkMm how far the valve has sunk into the head since it was new or, without the book's word, since it was measured first
  * @param mayRiseMm how much further the stem may rise, by the book's service limit
  * @param headMm least diameter of the valve's head
+ * @param roomMm widest seat that the head leaves room for over the throat, where the book has a dimension for that
  * @param landing where the seat lands on the valve's face
  */
 public record ValveSeat(
@@ -34,12 +36,16 @@ public record ValveSeat(
         Optional<Quantity> sunkMm,
         Optional<Double> mayRiseMm,
         Optional<Quantity> headMm,
+        Optional<Double> roomMm,
         Optional<ValveFace.Landing> landing) {
     /** The seat and the cuts beside it, in degrees, that small engines have as a rule: common practice, no source. */
     static final double SEAT_DEG = 45;
 
     static final double TOP_DEG = 30;
     static final double THROAT_DEG = 60;
+    /** Face left bare outside a seat and metal left inside it: common practice, no source. The width does not matter here. */
+    private static final SmallHead AROUND = new SmallHead(1, SEAT_DEG, 0.3, 0.3);
+
     private static final String VALVE = "-valve";
     private static final Comparator<Gauged> BY_SIZE =
             Comparator.comparingDouble(reading -> reading.size().value());
@@ -69,6 +75,7 @@ public record ValveSeat(
                 named(build, valve, "head")
                         .flatMap(head -> Gauged.last(build, head).stream().min(BY_SIZE))
                         .map(Gauged::size),
+                room(build, valve),
                 landing(build, valve));
     }
 
@@ -95,6 +102,11 @@ public record ValveSeat(
 
     private static Quantity middle(double least, double most) {
         return Quantity.stated((least + most) / 2, (most - least) / 2);
+    }
+
+    private static Optional<Double> room(Build build, Position valve) {
+        return value(build, valve, "throat")
+                .flatMap(throat -> value(build, valve, "head").map(head -> AROUND.widestSeatMm(head, throat)));
     }
 
     private static Optional<ValveFace.Landing> landing(Build build, Position valve) {
@@ -128,7 +140,19 @@ public record ValveSeat(
                         .isPresent();
         boolean off = landing.filter(found -> found.outerMm() < 0 || found.innerMm() < 0)
                 .isPresent();
-        return outOfWidth || off || mayRiseMm.filter(left -> left < 0).isPresent();
+        return outOfWidth
+                || off
+                || isTooSmall()
+                || mayRiseMm.filter(left -> left < 0).isPresent();
+    }
+
+    /** Whether the head is too small for the least seat that the book has. */
+    public boolean isTooSmall() {
+        return roomMm.filter(room -> width.expect()
+                        .filter(limits -> limits.atLeast().isPresent()
+                                && room < limits.atLeast().getAsDouble())
+                        .isPresent())
+                .isPresent();
     }
 
     /** What was found and what it means for the spring and the clearance, sentences; none of what was not measured. */
@@ -145,6 +169,12 @@ public record ValveSeat(
                 left >= 0
                         ? String.format(Locale.ROOT, "By the book's limit it may sink %.2f mm more.", left)
                         : String.format(Locale.ROOT, "That is %.2f mm more than the book's limit allows.", -left)));
+        roomMm.ifPresent(room -> all.add(String.format(
+                Locale.ROOT,
+                "Over its throat the head of the %s leaves room for a seat %.2f mm wide%s.",
+                valve.name(),
+                Math.max(0, room),
+                isTooSmall() ? ", which is less than the book's least" : "")));
         landing.ifPresent(found -> all.add(landed(found)));
         return all;
     }

@@ -143,4 +143,13 @@ class BorePlanTest {
                 .anyMatch(
                         line -> line.startsWith("The gap of the top ring will be 0.94 ±") && line.contains("too wide"));
     }
+
+    /** 3.50 mm around 50.015, bored to 50.250 on a centre moved by (50.09 - 50.0075) / 2: 3.50 - 0.1175 - 0.041. */
+    @Test
+    void theWallLeftIsJudged() {
+        String walled = Worn.BOOK + "  - {id: barrel-wall, name: wall of the barrel, of: barrel, at-least: 3.4}\n";
+        Fact[] facts = Worn.bore(50.04, 50.09, 50.015, 50.015, Worn.reading("barrel-wall", "", "", 3.50));
+        assertThat(BorePlan.of(Worn.build(walled, facts)).orElseThrow().after())
+                .contains("The wall of the barrel will be 3.34 mm at its thinnest, outside at least 3.4 mm.");
+    }
 }

@@ -69,9 +69,10 @@ class OptionsTest {
 
     @Test
     void theMeanPistonSpeedIsTwiceTheStrokeTimesTheSpeed() {
-        // 2 · 0.05 m · 100/s
+        // 2 · 0.05 m · 100/s; the offset pin of 0.5 mm on a rod of 92 mm lengthens the stroke by less than a thousandth
+        // of a millimetre
         OptionFigure speed = figure(Options.of(REBORE, 6000, TRIALS).now(), "pistonSpeed");
-        assertThat(speed.low()).isCloseTo(10.0, within(1e-9));
+        assertThat(speed.low()).isCloseTo(10.0, within(2e-4));
         assertThat(speed.words()).startsWith("10.0").endsWith("m/s");
         assertThatThrownBy(() -> Options.of(REBORE, 0, TRIALS)).isInstanceOf(IllegalArgumentException.class);
     }

@@ -182,4 +182,15 @@ class SlipsTest {
     void saysBackWhatStands(String written, String words) {
         assertThat(Spoken.of(written, "mm")).isEqualTo(words);
     }
+
+    /** The micrometer goes from 25 to 50 mm; its scale runs on a little past that, by 2 in a hundred of it. */
+    @Test
+    void aReadingPastTheReachOfItsInstrumentIsAskedAbout() {
+        assertThat(slips(with(), read("stud", "", "75.20 mm", "micrometer")))
+                .singleElement()
+                .satisfies(slip -> assertThat(slip.kind()).isEqualTo(Kind.BEYOND))
+                .satisfies(slip -> assertThat(slip.sentence()).contains("micrometer does not reach"));
+        assertThat(slips(with(), read("stud", "", "50.40 mm", "micrometer"))).isEmpty();
+        assertThat(slips(with(), read("stud", "", "75.20 mm", "vernier"))).isEmpty();
+    }
 }

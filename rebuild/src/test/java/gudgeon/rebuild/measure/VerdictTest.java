@@ -10,10 +10,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Sourcing.WorkBack;
 import gudgeon.rebuild.reading.Component;
 import gudgeon.rebuild.reading.Component.Role;
 import gudgeon.rebuild.reading.Figure;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class VerdictTest {
@@ -24,7 +26,8 @@ class VerdictTest {
         assertThat(verdict.outcome()).isEqualTo(Outcome.OUT_OF_LIMITS);
         assertThat(verdict.worst().map(Figure::at)).contains("bottom, across the pin");
         assertThat(verdict.sentence())
-                .contains("out of limits", "39.16 mm", "bottom, across the pin", "at most 39.1 mm", "below 1 %");
+                .contains(
+                        "out of limits", "39.160 ± 0.006 mm", "bottom, across the pin", "at most 39.1 mm", "below 1 %");
     }
 
     @Test
@@ -153,6 +156,19 @@ class VerdictTest {
     }
 
     @Test
+    void warmthAddsDoubtAndNoCorrectionWhereTheMetalIsNotTold() {
+        ReadingTaken cold = new ReadingTaken("skirt", "", 1, "", "38.97 mm", "micrometer", OptionalDouble.of(5), "");
+        Figure figure = verdict(with(cold), "skirt").worst().orElseThrow();
+        Component warmth = figure.components().stream()
+                .filter(one -> one.role() == Role.WARMTH)
+                .findFirst()
+                .orElseThrow();
+        assertThat(figure.value()).isEqualTo(38.97, within(1e-9));
+        // 15 K at (12.5e-6 and 1e-6) / sqrt 3, and 1 K apart at 11.5e-6 / sqrt 3, of 38.97 mm
+        assertThat(warmth.doubt().standardUncertainty()).isEqualTo(0.004240, within(1e-5));
+    }
+
+    @Test
     void scatterIsPooledOverThePlaces() {
         Build build = with(join(
                 bore("bore gauge", "39.050", "39.060", "39.020", "39.030"),
@@ -166,5 +182,16 @@ class VerdictTest {
         assertThat(scatter.doubt().standardUncertainty()).isEqualTo(0.002, within(1e-9));
         assertThat(scatter.doubt().degreesOfFreedom()).isEqualTo(4);
         assertThat(figure.spread()).isEqualTo(0.004, within(1e-9));
+    }
+
+    /** The book has an upper limit only; 39.06 in 39.02 is 0.04 tight, many times its doubt. */
+    @Test
+    void aPistonLargerThanItsBoreIsNotInLimits() {
+        Build tight = with(join(
+                bore("bore gauge", "39.02", "39.02", "39.02", "39.02"), read("skirt", "", "39.060", "micrometer")));
+        assertThat(verdict(tight, "clearance").outcome()).isEqualTo(Outcome.OUT_OF_LIMITS);
+        Build free = with(join(
+                bore("bore gauge", "39.02", "39.02", "39.02", "39.02"), read("skirt", "", "38.970", "micrometer")));
+        assertThat(verdict(free, "clearance").outcome()).isEqualTo(Outcome.IN_LIMITS);
     }
 }

@@ -130,4 +130,17 @@ class ValveSeatTest {
         Build build = build(read("seat-width", 1.2));
         assertThat(SeatWays.of(build, seat(build)).get(0).drawn().why()).contains("by 0.53 mm");
     }
+
+    /** (20 - 18.8) / 2 / cos 45 = 0.849 along the slope, less 0.3 bare outside and 0.3 / cos 45 = 0.424 inside: 0.12 mm. */
+    @Test
+    void aHeadTooSmallForItsThroatIsNotCutAgain() {
+        String throat = BOOK + "  - {id: exhaust-throat, name: throat, of: valve-seats}\n";
+        Build small = Worn.build(throat, read("head", 20), read("throat", 18.8), read("seat-width", 1.0));
+        assertThat(seat(small).isTooSmall()).isTrue();
+        assertThat(seat(small).sentences()).anyMatch(line -> line.contains("room for a seat 0.12 mm wide"));
+        assertThat(proposed(small)).doesNotContain("recut exhaust valve", "leave exhaust valve");
+        Build wide = Worn.build(throat, read("head", 20), read("throat", 17), read("seat-width", 1.0));
+        assertThat(seat(wide).isTooSmall()).isFalse();
+        assertThat(proposed(wide)).contains("recut exhaust valve", "leave exhaust valve");
+    }
 }

@@ -9,6 +9,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Refusals;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.source.PriceRefusals;
 import gudgeon.store.photo.Kept;
 import gudgeon.store.shelf.Outcome;
 import io.javalin.config.RoutesConfig;
@@ -50,6 +51,7 @@ public final class EntryRoom {
         List<Fact> facts = new ArrayList<>(new FactForm(opened.build(), form).facts());
         photo(ctx, form, facts);
         refusals.addAll(Refusals.of(opened.build(), facts));
+        refusals.addAll(PriceRefusals.of(facts));
         Answer answer = answer(ctx, opened, form, facts, refusals);
         String back = back(opened, form.text("back"));
         if (wantsData(ctx)) {
@@ -82,7 +84,7 @@ public final class EntryRoom {
     private Answer answer(Context ctx, Opened opened, Form form, List<Fact> facts, List<String> refusals) {
         long seen = opened.build().size();
         if (!refusals.isEmpty()) {
-            return new Answer("refused", refusals, seen);
+            return new Answer("refused", refusals.stream().distinct().toList(), seen);
         }
         return form.questions().isEmpty() ? keep(ctx, opened, form, facts) : Answer.asked(form.questions(), seen);
     }

@@ -52,6 +52,7 @@ final class FactForm {
                         .facts(type)
                         .or(() -> new DecidingForm(build, form).facts(type))
                         .or(() -> new FasteningForm(build, form).facts(type))
+                        .or(() -> new InspectionForm(build, form).facts(type))
                         .orElseGet(() -> ofPart(type));
         };
     }

@@ -60,11 +60,15 @@ final class MeasuringForm {
                 build, "value", dimension, form.whole("piece", "Piece", 1), form.text("at"), form.text("instrument"));
     }
 
-    /** A reading that stands in a field; none where the field is empty or the person will read again. */
+    /**
+     * A reading that stands in a field; none where the person will read again.
+     *
+     * @param before the build as the readings before it leave it
+     */
     private Optional<Fact> reading(
             Build before, String field, String dimension, int piece, String at, String instrument) {
         SlipAnswer answer = SlipAnswer.of(form, field);
-        if (form.text(field).isEmpty() || answer.again()) {
+        if (answer.again()) {
             return Optional.empty();
         }
         ReadingTaken reading = new ReadingTaken(
@@ -105,18 +109,8 @@ final class MeasuringForm {
     private List<Fact> readings() {
         List<Fact> facts = new ArrayList<>();
         for (Dimension dimension : build.structure().dimensionsOf(form.text("position"))) {
-            List<String> places = dimension.places().all();
             for (int piece = 1; piece <= dimension.pieces(); piece++) {
-                for (int place = 0; place < places.size(); place++) {
-                    reading(
-                                    build.asIf(facts),
-                                    "reading." + dimension.id() + "." + piece + "." + place,
-                                    dimension.id(),
-                                    piece,
-                                    places.get(place),
-                                    form.text("instrument." + dimension.id()))
-                            .ifPresent(facts::add);
-                }
+                readings(dimension, piece, facts);
             }
         }
         boolean again = form.starting("answer.").containsValue("again");
@@ -124,6 +118,18 @@ final class MeasuringForm {
             form.refuse("No reading was written. Write one or more.");
         }
         return facts;
+    }
+
+    private void readings(Dimension dimension, int piece, List<Fact> to) {
+        List<String> places = dimension.places().all();
+        for (int place = 0; place < places.size(); place++) {
+            String field = "reading." + dimension.id() + "." + piece + "." + place;
+            if (!form.text(field).isEmpty()) {
+                String instrument = form.text("instrument." + dimension.id());
+                reading(build.asIf(to), field, dimension.id(), piece, places.get(place), instrument)
+                        .ifPresent(to::add);
+            }
+        }
     }
 
     /** A reading put right, or struck out where nothing is written in its place. */

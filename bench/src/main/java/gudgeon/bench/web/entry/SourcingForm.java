@@ -6,6 +6,7 @@ import gudgeon.rebuild.journal.Days;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
 import gudgeon.rebuild.journal.Sourcing;
+import gudgeon.store.source.PartsFile;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -47,6 +48,7 @@ final class SourcingForm {
                 List.of(new Sourcing.WorkSent(
                         position, part, form.text("to"), form.text("work"), form.text("price"), days()));
             case "work-back" -> List.of(new Sourcing.WorkBack(position, part, form.text("remark")));
+            case "parts-file" -> ofFile();
             case "pace-set" ->
                 List.of(new Sourcing.PaceSet(
                         form.number("hours", "Hours a week").orElse(0)));
@@ -55,6 +57,15 @@ final class SourcingForm {
                 yield List.of();
             }
         };
+    }
+
+    /** What was understood of a spreadsheet's file; the person saw what was not, and said to go on. */
+    private List<Fact> ofFile() {
+        List<Fact> facts = PartsFile.of(build, form.text("text")).facts();
+        if (facts.isEmpty()) {
+            form.refuse("The file says nothing that is not in the journal already.");
+        }
+        return facts;
     }
 
     private List<Fact> ordered() {
@@ -119,16 +130,16 @@ final class SourcingForm {
         return form.whole("count" + line.suffix(), "Count", line.suffix().isEmpty() ? 1 : quantity);
     }
 
-    /** A name for an order that nobody named. */
+    /** A number for an order that nobody named. */
     private String freeOrder() {
         List<String> taken = build.told(Sourcing.Ordered.class).stream()
                 .map(told -> told.fact().order())
                 .toList();
         int n = 1;
-        while (taken.contains("order " + n)) {
+        while (taken.contains(Integer.toString(n))) {
             n++;
         }
-        return "order " + n;
+        return Integer.toString(n);
     }
 
     /** Where a part comes from, if that is said. */

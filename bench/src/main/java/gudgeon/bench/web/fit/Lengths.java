@@ -69,6 +69,16 @@ public enum Lengths {
         return trimmed(value, 3, 0);
     }
 
+    /** A number of a size, without its unit, to as many places at least as its doubt is shown to. */
+    public String number(double value, double doubt, Unit unit) {
+        String beside = number(doubt, unit);
+        int places = beside.contains(".") ? beside.length() - 1 - beside.indexOf('.') : 0;
+        String full = number(value, unit);
+        int has = full.contains(".") ? full.length() - 1 - full.indexOf('.') : 0;
+        String padding = (has == 0 && places > 0 ? "." : "") + "0".repeat(Math.max(0, places - has));
+        return full + padding;
+    }
+
     /** The unit in which a size is shown. */
     public String symbol(Unit unit) {
         return unit == Unit.MM ? symbol : unit.symbol();

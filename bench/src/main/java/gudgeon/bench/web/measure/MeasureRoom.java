@@ -8,14 +8,22 @@ import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Dimension;
 import gudgeon.rebuild.book.Position;
+import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.build.Told;
+import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.measure.Outcome;
 import gudgeon.rebuild.measure.Proof;
 import gudgeon.rebuild.measure.Proofs;
 import gudgeon.rebuild.measure.Verdict;
+import gudgeon.rebuild.reading.Component;
+import gudgeon.rebuild.reading.Reading;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +33,7 @@ import org.jspecify.annotations.Nullable;
 /** What was read of every dimension and what it proves: {@code /builds/<id>/measure}. */
 public final class MeasureRoom {
     private static final String LENGTHS = "lengths";
+    private static final MathContext TWO_FIGURES = new MathContext(2);
 
     private final Pages pages;
     private final Builds builds;
@@ -61,8 +70,22 @@ public final class MeasureRoom {
      * A dimension as the sheet shows it.
      *
      * @param proofs what would prove it, where that is open
+     * @param aside readings that do not count: taken before the part was machined, or not to be read
      */
-    public record Line(Verdict verdict, List<Proof> proofs) {}
+    public record Line(Verdict verdict, List<Proof> proofs, List<Told<ReadingTaken>> aside) {
+        public Line {
+            proofs = List.copyOf(proofs);
+            aside = List.copyOf(aside);
+        }
+
+        /** A standard uncertainty as a number of the unit that figures are shown in, to two figures. */
+        public String doubt(Component component, Lengths lengths) {
+            double shown = verdict.dimension().unit() == Unit.MM ? lengths.mm() : 1;
+            return BigDecimal.valueOf(component.doubt().standardUncertainty() / shown)
+                    .round(TWO_FIGURES)
+                    .toPlainString();
+        }
+    }
 
     /** What the person is to look at first: all that is out of limits or unproven, and how much is not measured. */
     public record Summary(List<Line> out, List<Line> unproven, long notMeasured) {
@@ -78,6 +101,9 @@ public final class MeasureRoom {
         Opened opened = builds.open(ctx, Tab.MEASURE);
         Build build = opened.build();
         String of = Optional.ofNullable(ctx.queryParam("of")).orElse("");
+        if (!of.isEmpty() && build.structure().position(of).isEmpty()) {
+            throw new NotFoundResponse();
+        }
         List<Measured> measured = build.structure().positions().stream()
                 .filter(position -> of.isEmpty() || position.id().equals(of))
                 .map(position -> measured(build, position, of.isEmpty() ? null : ctx.queryParam("part")))
@@ -106,7 +132,14 @@ public final class MeasureRoom {
 
     private static Line line(Build build, Dimension dimension, String part) {
         Verdict verdict = Verdict.of(build, dimension, part);
-        return new Line(verdict, Proofs.of(build, verdict));
+        List<Long> counted = verdict.evaluated().figures().stream()
+                .flatMap(figure -> figure.readings().stream())
+                .map(Reading::entry)
+                .toList();
+        List<Told<ReadingTaken>> aside = build.readings(dimension.id(), part).stream()
+                .filter(told -> !counted.contains(told.number()))
+                .toList();
+        return new Line(verdict, Proofs.of(build, verdict), aside);
     }
 
     /** The person's choice for this device, which an address can change. */

@@ -1,5 +1,6 @@
 package gudgeon.bench.web.measure;
 
+import gudgeon.bench.web.fit.Lengths;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Device;
@@ -62,18 +63,22 @@ public final class WalkRoom {
             List<Told<ReadingTaken>> read,
             List<Choice> choices,
             String chosen,
-            PlaceDrawing drawing) {
+            PlaceDrawing drawing,
+            Lengths lengths) {
         /** What an address says of a place beside this one; the part stays the same as long as the position does. */
         public String query(Spot other) {
             boolean same = other.dimension().of().equals(spot.dimension().of());
             return other.query(same ? part : "");
         }
 
-        /** Whether the chosen instrument reads inches. */
+        /** Whether the chosen instrument reads inches; without one, whether the person wants them. */
         public boolean inches() {
             return choices.stream()
-                    .anyMatch(choice -> choice.instrument().name().equals(chosen)
-                            && choice.instrument().inches());
+                    .map(Choice::instrument)
+                    .filter(instrument -> instrument.name().equals(chosen))
+                    .map(OwnInstrument::inches)
+                    .findFirst()
+                    .orElse(lengths == Lengths.INCH);
         }
 
         /** Why the chosen instrument can prove nothing here; empty where it may. */
@@ -133,7 +138,8 @@ public final class WalkRoom {
                 here.readings(build, part),
                 choices,
                 LastUsed.of(build, here.dimension(), Device.of(ctx)),
-                PlaceDrawing.of(here.dimension().places(), here.at()));
+                PlaceDrawing.of(here.dimension().places(), here.at()),
+                MeasureRoom.lengths(ctx));
     }
 
     /** The part that the address names, else the one that counts. */

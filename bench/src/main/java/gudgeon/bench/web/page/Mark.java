@@ -5,6 +5,9 @@ import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.Place;
 import gudgeon.rebuild.build.StepState;
 import gudgeon.rebuild.measure.Outcome;
+import gudgeon.rebuild.source.Inspection;
+import gudgeon.rebuild.source.OrderLine;
+import gudgeon.rebuild.source.SizeCompared;
 import java.util.Locale;
 
 /** How something stands: a word and a shape of its own, so that colour is never needed to tell. */
@@ -83,6 +86,35 @@ public enum Mark {
             case IN -> IN;
             case PARTLY_IN -> BEGUN;
             case AS_FOUND -> AS_FOUND;
+        };
+    }
+
+    /** How a position of an order stands. */
+    public static Mark of(OrderLine.State line) {
+        return switch (line) {
+            case COME -> DONE;
+            case ON_ITS_WAY -> WAIT;
+            case LATE, SHORT, TOO_MANY, NOT_ORDERED -> LOOK;
+        };
+    }
+
+    /** What the inspection of a part that came comes to. */
+    public static Mark of(Inspection.Outcome outcome) {
+        return switch (outcome) {
+            case AGREES -> PASSED;
+            case REFUSE -> FAILED;
+            case OPEN -> UNDONE;
+        };
+    }
+
+    /** How a size of a part that came stands. */
+    public static Mark of(SizeCompared.Agrees size) {
+        return switch (size) {
+            case YES -> PASSED;
+            case NO -> FAILED;
+            case UNPROVEN -> LOOK;
+            case NOTHING_TO_COMPARE -> WAIVED;
+            case NOT_MEASURED -> UNDONE;
         };
     }
 

@@ -6,6 +6,7 @@ public enum Tab {
     STRIP("Strip", "/strip"),
     MEASURE("Measure", "/measure"),
     OPTIONS("Options", "/options"),
+    PARTS("Parts", "/parts"),
     FASTENERS("Fasteners", "/fasteners"),
     ASSEMBLE("Assemble", "/assemble"),
     UNDO("Undo", "/undo"),

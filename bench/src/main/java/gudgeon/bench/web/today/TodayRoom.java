@@ -9,9 +9,12 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.ToTighten;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.plan.Plan;
+import gudgeon.rebuild.source.Inspection;
+import gudgeon.rebuild.source.PartsList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 
@@ -48,6 +51,11 @@ public final class TodayRoom {
                         "most", MOST_NOW,
                         "tighten", ToTighten.of(build),
                         "alarms", alarms.standing(build),
+                        "inspections",
+                                Inspection.all(build).stream()
+                                        .filter(one -> one.outcome() != Inspection.Outcome.AGREES)
+                                        .toList(),
+                        "parts", PartsList.of(build, LocalDate.now(clock)),
                         "faults", faults(build))));
     }
 

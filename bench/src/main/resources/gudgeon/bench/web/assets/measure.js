@@ -55,6 +55,8 @@ instrument.addEventListener("change", () => {
   warning.textContent = chosen.dataset.warning ?? "";
   if (unit) unit.value = chosen.dataset.unit;
   showUnit();
+  // a warning that comes up pushes the keys down
+  keys.scrollIntoView({block: "nearest"});
 });
 unit?.addEventListener("change", showUnit);
 showUnit();

@@ -72,19 +72,15 @@ function askAbout(item, answer, form) {
   };
   const again = () => {
     drop(item.key);
-    if (!form?.isConnected) {
-      location.assign(item.back);
-      return;
-    }
     form.classList.remove("kept");
     form.querySelectorAll("button").forEach(button => { button.disabled = false; });
     say("");
-    form.querySelector("input[type=text]")?.select();
+    form.elements[question.answer.replace("answer.", "")].select();
   };
   say(answer.sentences.join(" "), [
     ...question.meant.map(meant => [`${meant} is meant`, send(meant)]),
     [`${question.typed}, as typed`, send("stands")],
-    ["Read it again", answer.questions.length === 1 ? again : send("again")],
+    ["Read it again", form?.isConnected ? again : send("again")],
   ]);
   line?.scrollIntoView({block: "nearest"});
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.desk;
+
+import org.jspecify.annotations.NullMarked;
