@@ -194,6 +194,8 @@ class FastenersPagesTest {
         kept("fastener-piled", "kind", "long", "thread", "M6", "length", "25 ± 0.5 mm", "head", "cheese", "count", "4");
         kept("fastener-piled", "kind", "long", "thread", "M6", "length", "25 ± 0.5 mm", "head", "cheese", "count", "3");
         assertThat(page("/fasteners/heap")).contains("3 of them").doesNotContain("4 of them");
+        assertThat(page("/fasteners")).contains("3 of long", "To buy");
+        assertThat(page(JOINT)).contains("Which one goes where", "Nothing in the heap is right for");
         assertThat(page("/fasteners/heap?change=long")).contains("Count long anew");
         kept("hole-given", "joint", "cover-joint", "hole", "h2", "kind", "long");
         HoleGiven given = build().told(HoleGiven.class).get(0).fact();

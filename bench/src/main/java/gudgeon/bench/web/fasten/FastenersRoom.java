@@ -5,6 +5,7 @@ import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.fasten.Allocation;
 import gudgeon.rebuild.fasten.OwnWrenches;
 import gudgeon.rebuild.fasten.WrenchPlan;
 import gudgeon.rebuild.journal.Fastening;
@@ -43,8 +44,15 @@ public final class FastenersRoom {
         pages.show(
                 ctx,
                 "fasten/page.jte",
-                opened.with(
-                        Map.of("joints", JointView.all(build), "heap", Heap.of(build), "plan", WrenchPlan.of(build))));
+                opened.with(Map.of(
+                        "joints",
+                        JointView.all(build),
+                        "heap",
+                        Heap.of(build),
+                        "allocation",
+                        Allocation.of(build),
+                        "plan",
+                        WrenchPlan.of(build))));
     }
 
     private void heap(Context ctx) {

@@ -7,6 +7,7 @@ import gudgeon.bench.web.page.Photographs;
 import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.book.Lubrication;
 import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.fasten.Allocation;
 import gudgeon.rebuild.fasten.HoleNow;
 import gudgeon.rebuild.fasten.JointNow;
 import gudgeon.rebuild.fasten.SheetOfPaper;
@@ -54,6 +55,10 @@ public final class JointRoom {
                         hole,
                         "heap",
                         Heap.of(build),
+                        "choices",
+                        Allocation.of(build).choices().stream()
+                                .filter(choice -> choice.joint().equals(joint.id()))
+                                .toList(),
                         "lubrications",
                         List.of(Lubrication.values()))));
     }
