@@ -54,6 +54,16 @@ final class AskedBuild {
         return data.open();
     }
 
+    /** What a person calls it: its name on the shelf, or that of its engine. */
+    String name(Optional<String> id) {
+        if (book != null) {
+            return Books.usable(book).engine().name();
+        }
+        try (Shelf shelf = data.open()) {
+            return id.flatMap(shelf::name).orElse("");
+        }
+    }
+
     private Build onShelf(String id) {
         try (Shelf shelf = data.open()) {
             return shelf.build(id).orElseThrow(() -> data.noBuild(id));

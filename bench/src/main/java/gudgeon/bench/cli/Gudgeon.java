@@ -46,6 +46,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             WrenchCommand.class,
             ConvertCommand.class,
             SpringCommand.class,
+            PrintCardCommand.class,
+            PrintTorqueCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,

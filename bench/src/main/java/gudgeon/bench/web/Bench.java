@@ -19,6 +19,7 @@ import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
+import gudgeon.bench.web.print.PrintRoom;
 import gudgeon.bench.web.shelf.ShelfRoom;
 import gudgeon.bench.web.source.InspectRoom;
 import gudgeon.bench.web.source.PartsRoom;
@@ -111,6 +112,7 @@ public final class Bench implements AutoCloseable {
         new InstrumentRoom(pages, builds, clock).on(routes);
         new PaperRoom(pages, builds).on(routes);
         new FastenersRoom(pages, builds).on(routes);
+        new PrintRoom(pages, builds).on(routes);
         new JointRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
         new PartsRoom(pages, builds, clock).on(routes);

@@ -27,6 +27,8 @@ public record CardLayout(Card card, Paper.Sheet sheet, Tiling tiling) {
     static final double LINE_MM = 100;
     /** Room kept round the face, mm. */
     private static final double AROUND_MM = 12;
+
+    private static final double PX_PER_MM = 96 / 25.4;
     /** Half of a cross that marks a place only, mm. */
     static final double CROSS_MM = 4;
     /** More than anyone pastes together. */
@@ -67,7 +69,18 @@ public record CardLayout(Card card, Paper.Sheet sheet, Tiling tiling) {
         double width = sheet.widthMm() - 2 * MARGIN_MM;
         double height = sheet.heightMm() - 2 * BAND_MM - CHECK_MM;
         boolean one = face.width() <= width && face.height() <= height;
-        return new Tiling(face, width, one ? face.height() : height);
+        return new Tiling(
+                face, whole(Math.floor(px(width))), whole(one ? Math.ceil(px(face.height())) : Math.floor(px(height))));
+    }
+
+    /** A length in mm in the px of a printed page, of which 96 make an inch (CSS Values 3). */
+    static double px(double mm) {
+        return mm * PX_PER_MM;
+    }
+
+    /** A drawing is fitted into whole px: it must be made of them, or it comes out smaller than true. */
+    private static double whole(double px) {
+        return px / PX_PER_MM;
     }
 
     private static Window face(Card card) {

@@ -31,14 +31,19 @@ public record Drawing(CardLayout layout, Window window) {
         return String.format(Locale.ROOT, "%.3f", value);
     }
 
-    /** Across, mm. */
-    public String width() {
-        return mm(window.width());
+    /** Across, in px. */
+    public long acrossPx() {
+        return Math.round(CardLayout.px(window.width()));
     }
 
-    /** From top to bottom, mm. */
-    public String height() {
-        return mm(window.height());
+    /** From top to bottom, in px. */
+    public long downPx() {
+        return Math.round(CardLayout.px(window.height()));
+    }
+
+    /** What the drawing's own lengths span, so that each of them is 1 mm. */
+    public String view() {
+        return String.format(Locale.ROOT, "0 0 %.6f %.6f", window.width(), window.height());
     }
 
     /** The edge to cut or paste along, as a closed path just inside the window. */

@@ -1,0 +1,71 @@
+package gudgeon.bench.web.print;
+
+import gudgeon.bench.print.Paper;
+import gudgeon.bench.print.Pdf;
+import gudgeon.bench.print.fasten.CardLayout;
+import gudgeon.bench.print.fasten.CardLayout.Asked;
+import gudgeon.bench.print.fasten.CardPrint;
+import gudgeon.bench.print.fasten.TorquePrint;
+import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Builds.Opened;
+import gudgeon.bench.web.page.Pages;
+import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.fasten.Card;
+import gudgeon.rebuild.fasten.JointNow;
+import gudgeon.rebuild.fasten.TorqueSheet;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.Optional;
+
+/**
+ * PDF files of a build's fasteners: {@code /builds/<id>/print/card/<joint>} and {@code /builds/<id>/print/torque}, each with
+ * {@code ?paper=A4}.
+ */
+public final class PrintRoom {
+    private final Pages pages;
+    private final Builds builds;
+    private final CardPrint cards;
+    private final TorquePrint torques;
+
+    public PrintRoom(Pages pages, Builds builds) {
+        this.pages = pages;
+        this.builds = builds;
+        Pdf pdf = new Pdf();
+        cards = new CardPrint(pdf);
+        torques = new TorquePrint(pdf);
+    }
+
+    /** Opens the room. */
+    public void on(RoutesConfig routes) {
+        routes.get("/builds/{build}/print/card/{joint}", this::card);
+        routes.get("/builds/{build}/print/torque", this::torque);
+    }
+
+    private void card(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.FASTENERS);
+        JointNow joint = JointNow.of(opened.build(), ctx.pathParam("joint")).orElseThrow(NotFoundResponse::new);
+        Asked asked = CardLayout.of(Card.of(joint), paper(ctx));
+        if (asked instanceof Asked.Ready ready) {
+            give(ctx, cards.of(opened.frame().name(), ready.layout()), "card-" + joint.id());
+        } else if (asked instanceof Asked.Refused refused) {
+            ctx.status(422);
+            pages.fault(ctx, "There is no card yet", refused.sentence());
+        }
+    }
+
+    private void torque(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.FASTENERS);
+        give(ctx, torques.of(opened.frame().name(), TorqueSheet.of(opened.build()), paper(ctx)), "torque-sheet");
+    }
+
+    private static Paper paper(Context ctx) {
+        return Optional.ofNullable(ctx.queryParam("paper")).flatMap(Paper::of).orElse(Paper.A4);
+    }
+
+    private static void give(Context ctx, byte[] file, String name) {
+        ctx.contentType("application/pdf")
+                .header("Content-Disposition", "inline; filename=\"" + name.replaceAll("[^\\w.-]", "-") + ".pdf\"")
+                .result(file);
+    }
+}

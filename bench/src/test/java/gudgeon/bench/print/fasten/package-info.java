@@ -1,0 +1,3 @@
+/** Proof that paper is true. */
+@org.jspecify.annotations.NullMarked
+package gudgeon.bench.print.fasten;
