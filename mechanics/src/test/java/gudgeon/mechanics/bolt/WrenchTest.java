@@ -21,7 +21,7 @@ class WrenchTest {
         assertThat(range.permissiblePercent()).isEqualTo(percent);
     }
 
-    /** A published worked example: 80 N·m with 50 mm on an arm of 400 mm is set to 71.1 N·m; square to the arm nothing changes. */
+    /** Moments by hand: 80 N·m with 50 mm on an arm of 400 mm is 80 · 400/450; square to the arm nothing changes. */
     @ParameterizedTest
     @CsvSource({"50, 0, 71.111", "50, 90, 80", "50, 180, 91.429", "50, 45, 73.503"})
     void anAdapterChangesTheSetting(double length, double angle, double setting) {
