@@ -1,6 +1,7 @@
 package gudgeon.rebuild.fasten;
 
 import gudgeon.mechanics.metrology.Quantity;
+import gudgeon.mechanics.thread.ScrewThread;
 import gudgeon.rebuild.build.Build;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Which fastener of the heap goes into which hole, so that as few as may be are bought, then as few lengths as may be stay doubtful,
@@ -84,15 +86,17 @@ public record Allocation(
 
     private static List<Danger> dangers(List<Slot> slots, List<PileKind> pile) {
         List<Danger> dangers = new ArrayList<>();
-        for (PileKind kind : pile) {
+        for (int kind = 0; kind < pile.size(); kind++) {
             Map<LengthVerdict, List<String>> harm = new LinkedHashMap<>();
             for (Slot slot : slots) {
-                if (kind.goesInto(slot.hole()) && slot.verdict(kind.length()).isDangerous()) {
-                    harm.computeIfAbsent(slot.verdict(kind.length()), any -> new ArrayList<>())
-                            .add(slot.hole().id());
-                }
+                slot.verdicts()
+                        .get(kind)
+                        .filter(LengthVerdict::isDangerous)
+                        .ifPresent(verdict -> harm.computeIfAbsent(verdict, any -> new ArrayList<>())
+                                .add(slot.hole().id()));
             }
-            harm.forEach((verdict, holes) -> dangers.add(new Danger(kind.name(), verdict, holes)));
+            String name = pile.get(kind).name();
+            harm.forEach((verdict, holes) -> dangers.add(new Danger(name, verdict, holes)));
         }
         return dangers;
     }
@@ -100,49 +104,43 @@ public record Allocation(
     /**
      * A hole to be served.
      *
+     * @param verdicts how each kind of the heap would be in it, empty for one that can't be turned in
      * @param recorded the fastener that a person said belongs there, unless it does harm
+     * @param recordedVerdict how that one is; without one, how one of unknown length is
      * @param inHeap whether that one lies in the heap
      */
-    private record Slot(String joint, HoleNow hole, Optional<ForHole> recorded, boolean inHeap) {
+    private record Slot(
+            String joint,
+            HoleNow hole,
+            List<Optional<LengthVerdict>> verdicts,
+            Optional<ForHole> recorded,
+            LengthVerdict recordedVerdict,
+            boolean inHeap) {
         static Slot of(String joint, HoleNow hole, List<PileKind> pile) {
-            Optional<ForHole> recorded = hole.fastener()
-                    .filter(fastener -> !verdict(hole, fastener.length()).isDangerous());
+            Optional<ScrewThread> thread = HoleSizes.thread(hole.thread());
+            Optional<LengthSpan> span = HoleSizes.of(hole).map(LengthSpan::of);
+            List<Optional<LengthVerdict>> verdicts = pile.stream()
+                    .map(kind -> thread.filter(wanted -> kind.goesInto(hole, wanted))
+                            .map(wanted -> verdict(hole, span, kind.length())))
+                    .toList();
+            LengthVerdict own = verdict(hole, span, hole.fastener().flatMap(ForHole::length));
+            Optional<ForHole> recorded = hole.fastener().filter(fastener -> !own.isDangerous());
             boolean inHeap = recorded.filter(
                             fastener -> pile.stream().anyMatch(kind -> kind.count() > 0 && kind.is(fastener)))
                     .isPresent();
-            return new Slot(joint, hole, recorded, inHeap);
+            return new Slot(joint, hole, verdicts, recorded, own, inHeap);
         }
 
-        /** Whether its own fastener lies apart from the heap. */
-        boolean isServed() {
-            return recorded.isPresent() && !inHeap;
-        }
-
-        HoleChoice served() {
-            return new HoleChoice(
-                    joint,
-                    hole.id(),
-                    Optional.empty(),
-                    verdict(recorded.flatMap(ForHole::length)),
-                    true,
-                    List.of(),
-                    false);
-        }
-
-        LengthVerdict verdict(Optional<Quantity> length) {
-            return verdict(hole, length);
-        }
-
-        private static LengthVerdict verdict(HoleNow hole, Optional<Quantity> length) {
-            Optional<HoleSizes> sizes = HoleSizes.of(hole);
-            if (sizes.isEmpty()) {
+        private static LengthVerdict verdict(HoleNow hole, Optional<LengthSpan> span, Optional<Quantity> length) {
+            if (span.isEmpty()) {
                 return LengthVerdict.RIGHT;
             }
             if (length.isEmpty()) {
                 return LengthVerdict.DOUBTFUL;
             }
-            LengthVerdict verdict = LengthSpan.of(sizes.get()).verdict(length.get());
-            return hole.stack().isEmpty() && isMakers(hole, length) ? LengthVerdict.RIGHT : verdict;
+            return hole.stack().isEmpty() && isMakers(hole, length)
+                    ? LengthVerdict.RIGHT
+                    : span.get().verdict(length.get());
         }
 
         private static boolean isMakers(HoleNow hole, Optional<Quantity> length) {
@@ -151,8 +149,19 @@ public record Allocation(
                     .isPresent();
         }
 
+        /** Whether its own fastener lies apart from the heap. */
+        boolean isServed() {
+            return recorded.isPresent() && !inHeap;
+        }
+
+        HoleChoice served() {
+            return new HoleChoice(joint, hole.id(), Optional.empty(), recordedVerdict, true, List.of(), false);
+        }
+
         int[] costs(List<PileKind> pile) {
-            return pile.stream().mapToInt(this::cost).toArray();
+            return IntStream.range(0, pile.size())
+                    .map(kind -> cost(pile.get(kind), verdicts.get(kind)))
+                    .toArray();
         }
 
         /** A fastener of which it is known that it belongs here is not given to another hole to save a purchase. */
@@ -160,14 +169,14 @@ public record Allocation(
             return recorded.isPresent() ? 2 * EMPTY_COST : EMPTY_COST;
         }
 
-        private int cost(PileKind kind) {
+        private int cost(PileKind kind, Optional<LengthVerdict> verdict) {
             if (recorded.isPresent()) {
                 return kind.is(recorded.get()) ? 0 : Allotment.UNFIT;
             }
-            if (!kind.goesInto(hole) || verdict(kind.length()).isDangerous()) {
+            if (verdict.isEmpty() || verdict.get().isDangerous()) {
                 return Allotment.UNFIT;
             }
-            int doubt = verdict(kind.length()) == LengthVerdict.RIGHT ? 0 : DOUBTFUL_COST;
+            int doubt = verdict.get() == LengthVerdict.RIGHT ? 0 : DOUBTFUL_COST;
             return doubt + (hole.makersLength().isEmpty() || isMakers(hole, kind.length()) ? 0 : OTHER_LENGTH_COST);
         }
 
@@ -177,7 +186,7 @@ public record Allocation(
                     joint,
                     hole.id(),
                     none ? Optional.empty() : Optional.of(pile.get(kind).name()),
-                    none ? LengthVerdict.RIGHT : verdict(pile.get(kind).length()),
+                    none ? LengthVerdict.RIGHT : verdicts.get(kind).orElse(recordedVerdict),
                     !none && recorded.isPresent(),
                     others.stream()
                             .filter(other -> other < pile.size())

@@ -75,19 +75,21 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
             return LengthVerdict.DOUBTFUL;
         }
         Quantity reach = length.minus(sizes.stack().get());
-        double needed = neededMm(sizes);
-        if (reach.value() + HoleSizes.half(reach) < needed) {
+        double doubt = HoleSizes.half(reach);
+        double spare = reach.value() - neededMm(sizes);
+        if (spare + doubt < 0) {
             return LengthVerdict.TOO_SHORT;
         }
-        boolean holds = reach.value() - HoleSizes.half(reach) >= needed - ROUNDING_MM;
+        boolean holds = spare - doubt >= -ROUNDING_MM;
         if (end().isEmpty()) {
             return holds && isFree() ? LengthVerdict.RIGHT : LengthVerdict.DOUBTFUL;
         }
         Quantity over = reach.minus(end().get());
-        if (over.value() - HoleSizes.half(over) > ROUNDING_MM) {
+        double overDoubt = HoleSizes.half(over);
+        if (over.value() - overDoubt > ROUNDING_MM) {
             return sizes.through() ? LengthVerdict.STANDS_IN : LengthVerdict.BOTTOMS;
         }
-        return holds && over.value() + HoleSizes.half(over) <= ROUNDING_MM - marginMm()
+        return holds && over.value() + overDoubt <= ROUNDING_MM - marginMm()
                 ? LengthVerdict.RIGHT
                 : LengthVerdict.DOUBTFUL;
     }

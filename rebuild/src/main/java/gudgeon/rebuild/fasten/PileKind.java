@@ -12,6 +12,7 @@ import gudgeon.rebuild.journal.Fastening;
 import gudgeon.rebuild.journal.Fastening.Piled;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -47,13 +48,22 @@ public record PileKind(
                 Math.max(0, piled.count()));
     }
 
-    /** Whether it can be turned into a hole and is as strong as the book asks; says nothing of its length. */
-    boolean goesInto(HoleNow hole) {
-        Optional<ScrewThread> wanted = HoleSizes.thread(hole.thread());
-        return wanted.isPresent()
-                && thread.filter(own -> alike(own, wanted.get())).isPresent()
+    /**
+     * Whether it can be turned into a hole and is as strong as the book asks; says nothing of its length.
+     *
+     * @param wanted the hole's thread
+     */
+    boolean goesInto(HoleNow hole, ScrewThread wanted) {
+        return thread.filter(own -> alike(own, wanted)).isPresent()
+                && isScrew(hole.book())
                 && isSameHead(hole.book())
                 && isStrongEnough(hole.book());
+    }
+
+    /** A nut has no length, and goes only where one is wanted; a screw only where none is. */
+    private boolean isScrew(Hole hole) {
+        boolean nut = head.toLowerCase(Locale.ROOT).contains("nut");
+        return hole.kind() == Hole.Kind.SCREW ? !nut : nut || length.isEmpty();
     }
 
     static boolean alike(ScrewThread one, ScrewThread other) {
