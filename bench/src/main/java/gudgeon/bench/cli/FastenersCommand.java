@@ -4,6 +4,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.Again;
 import gudgeon.rebuild.fasten.Allocation;
 import gudgeon.rebuild.fasten.Danger;
+import gudgeon.rebuild.fasten.HoleChoice;
 import gudgeon.rebuild.fasten.HoleTorque;
 import gudgeon.rebuild.fasten.JointNow;
 import gudgeon.rebuild.fasten.Order;
@@ -51,12 +52,32 @@ final class FastenersCommand implements Callable<Integer> {
         PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         Build build = asked.build(Optional.ofNullable(id));
         List<JointNow> joints = joint == null ? JointNow.all(build) : List.of(named(build, joint));
-        Allocation allocation = Allocation.of(joints, PileKind.of(build));
+        List<PileKind> heap = PileKind.of(build);
+        Allocation allocation = Allocation.of(joints, heap);
         if (json) {
             out.println(FastenersJson.text(build, joints, allocation));
             return Gudgeon.CLEAR;
         }
-        joints.forEach(one -> print(build, one, allocation, out));
+        joints.forEach(one -> print(build, one, out));
+        if (heap.isEmpty()) {
+            out.println();
+            out.println("Nothing of the heap is counted yet; once it is, this says which fastener goes where.");
+        } else {
+            print(joints, allocation, out);
+        }
+        return Gudgeon.CLEAR;
+    }
+
+    private static void print(List<JointNow> joints, Allocation allocation, PrintWriter out) {
+        for (JointNow joint : joints) {
+            section(
+                    "Which goes where, " + joint.book().name() + ":",
+                    joint.holes().stream()
+                            .flatMap(hole -> allocation.choice(joint.id(), hole.id()).stream())
+                            .map(HoleChoice::sentence)
+                            .toList(),
+                    out);
+        }
         section("Buy:", allocation.purchases().stream().map(Purchase::sentence).toList(), out);
         section(
                 "Left over:",
@@ -65,7 +86,6 @@ final class FastenersCommand implements Callable<Integer> {
                         .toList(),
                 out);
         section("Mind:", allocation.dangers().stream().map(Danger::sentence).toList(), out);
-        return Gudgeon.CLEAR;
     }
 
     private static JointNow named(Build build, String joint) {
@@ -79,7 +99,7 @@ final class FastenersCommand implements Callable<Integer> {
                         + "."));
     }
 
-    private static void print(Build build, JointNow joint, Allocation allocation, PrintWriter out) {
+    private static void print(Build build, JointNow joint, PrintWriter out) {
         Order order = Order.of(joint);
         out.println(joint.book().name() + " (" + joint.id() + ")");
         out.println("  " + Tightness.of(joint).sentence());
@@ -91,9 +111,6 @@ final class FastenersCommand implements Callable<Integer> {
             out.println("  " + StandProud.of(joint).sentence());
         }
         Again.of(build, joint).filter(Again::due).ifPresent(again -> out.println("  " + again.sentence()));
-        joint.holes().stream()
-                .flatMap(hole -> allocation.choice(joint.id(), hole.id()).stream())
-                .forEach(choice -> out.println("    " + choice.sentence()));
         HoleTorque.all(joint).stream()
                 .flatMap(torque -> torque.sentences().stream())
                 .distinct()
