@@ -8,7 +8,10 @@ import gudgeon.rebuild.journal.Deciding;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fastening;
+import gudgeon.rebuild.journal.Finding;
+import gudgeon.rebuild.journal.Handing;
 import gudgeon.rebuild.journal.Measuring;
+import gudgeon.rebuild.journal.Proving;
 import gudgeon.rebuild.journal.Sourcing;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +96,12 @@ public final class Refusals {
             new DecidingRefusals(build, this).look(deciding);
         } else if (fact instanceof Fastening fastening) {
             new FasteningRefusals(build, this).look(fastening);
+        } else if (fact instanceof Finding finding) {
+            new FindingRefusals(build, this).look(finding);
+        } else if (fact instanceof Proving proving) {
+            new ProvingRefusals(build, this).look(proving);
+        } else if (fact instanceof Handing.LessonDecided decided) {
+            said(decided.lesson(), "which lesson");
         } else {
             ofBuild(fact);
         }

@@ -23,7 +23,10 @@ public sealed interface Fact
                 Measuring,
                 Sourcing,
                 Deciding,
-                Fastening {
+                Fastening,
+                Finding,
+                Proving,
+                Handing {
     /**
      * The id of the position, step, check, part, order or entry that it is about; empty where it is about the build as a whole.
      * Two facts about one thing can contradict each other.

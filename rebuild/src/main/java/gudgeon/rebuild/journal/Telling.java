@@ -128,7 +128,17 @@ public final class Telling {
         if (fact instanceof Deciding deciding) {
             return new DecidingWords(naming).sentence(deciding);
         }
-        return fact instanceof Fastening fastening ? new FasteningWords(naming).sentence(fastening) : "";
+        return fact instanceof Fastening fastening ? new FasteningWords(naming).sentence(fastening) : ofProof(fact);
+    }
+
+    private String ofProof(Fact fact) {
+        if (fact instanceof Finding finding) {
+            return new FindingWords().sentence(finding);
+        }
+        if (fact instanceof Proving proving) {
+            return new ProvingWords(naming).sentence(proving);
+        }
+        return fact instanceof Handing handing ? new HandingWords().sentence(handing) : "";
     }
 
     private String ofBuild(Fact fact) {

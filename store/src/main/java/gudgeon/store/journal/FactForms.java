@@ -248,7 +248,14 @@ final class FactForms {
 
     /** Every form that was ever written; of each kind the one with the highest version is written now. */
     static final List<FactForm<?>> ALL = Stream.of(
-                    WORK, MeasuringForms.ALL, SourcingForms.ALL, DecidingForms.ALL, FasteningForms.ALL)
+                    WORK,
+                    MeasuringForms.ALL,
+                    SourcingForms.ALL,
+                    DecidingForms.ALL,
+                    FasteningForms.ALL,
+                    FindingForms.ALL,
+                    ProvingForms.ALL,
+                    HandingForms.ALL)
             .flatMap(List::stream)
             .toList();
 

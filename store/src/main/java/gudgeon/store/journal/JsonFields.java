@@ -141,7 +141,8 @@ final class JsonFields {
                 : asked(name, OptionalDouble.empty());
     }
 
-    private double number(String name, String wanted, Predicate<Double> good) {
+    /** A number that must be there. */
+    double number(String name, String wanted, Predicate<Double> good) {
         return node(name, JsonNode::isNumber, wanted)
                 .map(JsonNode::doubleValue)
                 .filter(value -> within(name, value, good.test(value), wanted))
@@ -270,6 +271,33 @@ final class JsonFields {
         return has(name)
                 ? OptionalDouble.of(number(name, "a number from 0 to " + most, value -> value >= 0 && value <= most))
                 : asked(name, OptionalDouble.empty());
+    }
+
+    /** A number within bounds, which may be left out. */
+    OptionalDouble between(String name, double least, double most) {
+        return has(name)
+                ? OptionalDouble.of(number(
+                        name, "a number from " + least + " to " + most, value -> value >= least && value <= most))
+                : asked(name, OptionalDouble.empty());
+    }
+
+    /** Words of an enum, which may be left out; one that is not known is told. */
+    <E extends Enum<E>> List<E> words(String name, Class<E> kind) {
+        List<E> all = List.of(kind.getEnumConstants());
+        List<E> said = new ArrayList<>();
+        for (String text : texts(name)) {
+            all.stream()
+                    .filter(one -> word(one).equals(text))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            said::add,
+                            () -> fault(
+                                    name,
+                                    "holds " + shown(text),
+                                    "Let it hold some of: "
+                                            + all.stream().map(JsonFields::word).collect(Collectors.joining(", "))));
+        }
+        return said;
     }
 
     /** Points of a plane in mm, which may be left out. */

@@ -8,7 +8,10 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Fact.Measured;
 import gudgeon.rebuild.journal.Fact.Noted;
 import gudgeon.rebuild.journal.Fastening;
+import gudgeon.rebuild.journal.Finding;
+import gudgeon.rebuild.journal.Handing;
 import gudgeon.rebuild.journal.Measuring;
+import gudgeon.rebuild.journal.Proving;
 import gudgeon.rebuild.journal.Sourcing;
 import java.io.IOException;
 import java.io.InputStream;
@@ -72,7 +75,15 @@ class EntryJsonTest {
     void everyKindAndEveryFormHasASample() throws IOException {
         List<String> samples = samples();
         assertThat(samples.stream().map(line -> readOne(line).fact().getClass()).collect(Collectors.toSet()))
-                .isEqualTo(Stream.of(Fact.class, Measuring.class, Sourcing.class, Deciding.class, Fastening.class)
+                .isEqualTo(Stream.of(
+                                Fact.class,
+                                Measuring.class,
+                                Sourcing.class,
+                                Deciding.class,
+                                Fastening.class,
+                                Finding.class,
+                                Proving.class,
+                                Handing.class)
                         .flatMap(kinds -> Stream.of(kinds.getDeclaredClasses()))
                         .filter(Class::isRecord)
                         .collect(Collectors.toSet()));

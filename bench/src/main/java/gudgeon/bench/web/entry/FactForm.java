@@ -53,6 +53,8 @@ final class FactForm {
                         .or(() -> new DecidingForm(build, form).facts(type))
                         .or(() -> new FasteningForm(build, form).facts(type))
                         .or(() -> new InspectionForm(build, form).facts(type))
+                        .or(() -> new FindingForm(form).facts(type))
+                        .or(() -> new ProvingForm(form).facts(type))
                         .orElseGet(() -> ofPart(type));
         };
     }

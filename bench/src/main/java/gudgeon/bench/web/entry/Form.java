@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
@@ -48,9 +49,14 @@ final class Form {
 
     /** A torque as written; a bare number in the unit that the form says, else in N·m. */
     String torque(String name) {
+        return measure(name, "N.m");
+    }
+
+    /** A size as written; a bare number in the unit that the form says, else in the one given. */
+    String measure(String name, String otherwise) {
         String text = text(name);
         boolean bare = text.matches("[-+\u2212]?[\\d\\s.,/]+");
-        String unit = text(name + "-unit").isEmpty() ? "N.m" : text(name + "-unit");
+        String unit = text(name + "-unit").isEmpty() ? otherwise : text(name + "-unit");
         return bare ? text + " " + unit : text;
     }
 
@@ -93,13 +99,25 @@ final class Form {
         if (text.isEmpty()) {
             return otherwise;
         }
-        for (E constant : otherwise.getDeclaringClass().getEnumConstants()) {
+        return constant(text, label, otherwise.getDeclaringClass()).orElse(otherwise);
+    }
+
+    /** Several of an enum's constants by their names in lower case. */
+    <E extends Enum<E>> List<E> choices(String name, String label, Class<E> kind) {
+        return texts(name).stream()
+                .flatMap(text -> constant(text.toUpperCase(Locale.ROOT).replace('-', '_'), label, kind).stream())
+                .toList();
+    }
+
+    private <E extends Enum<E>> Optional<E> constant(String text, String label, Class<E> kind) {
+        for (E constant : kind.getEnumConstants()) {
             if (constant.name().equals(text)) {
-                return constant;
+                return Optional.of(constant);
             }
         }
-        refusals.add(label + ": '" + text(name) + "' can't be chosen here. Choose one from the list.");
-        return otherwise;
+        refusals.add(
+                label + ": '" + text.toLowerCase(Locale.ROOT) + "' can't be chosen here. Choose one from the list.");
+        return Optional.empty();
     }
 
     void refuse(String sentence) {

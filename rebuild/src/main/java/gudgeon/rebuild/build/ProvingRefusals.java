@@ -1,0 +1,70 @@
+package gudgeon.rebuild.build;
+
+import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.journal.Proving;
+import gudgeon.rebuild.journal.Proving.IgnitionRead;
+import gudgeon.rebuild.journal.Proving.LobeRead;
+import gudgeon.rebuild.journal.Proving.RanIn;
+import gudgeon.rebuild.journal.Proving.StartItemSeen;
+import gudgeon.rebuild.journal.Proving.StartSigned;
+import gudgeon.rebuild.journal.Proving.StopTouched;
+
+/** Why a fact about proving, starting or running in can't be taken down as it stands. */
+final class ProvingRefusals {
+    private static final double TURN_DEG = 360;
+    private static final int MOST_MINUTES = 24 * 60;
+
+    private final Build build;
+    private final Refusals refusals;
+
+    ProvingRefusals(Build build, Refusals refusals) {
+        this.build = build;
+        this.refusals = refusals;
+    }
+
+    void look(Proving fact) {
+        if (fact instanceof StopTouched stop) {
+            onDisc("turning forward", stop.forwardDeg());
+            onDisc("turning backward", stop.backwardDeg());
+        } else if (fact instanceof LobeRead read) {
+            lobe(read);
+        } else if (fact instanceof IgnitionRead read) {
+            refusals.said(read.value(), "what was read, with its unit");
+        } else if (fact instanceof StartItemSeen seen) {
+            refusals.said(seen.item(), "which point of the list");
+        } else if (fact instanceof StartSigned signed) {
+            signed(signed);
+        } else if (fact instanceof RanIn ran) {
+            refusals.said(ran.stage(), "which stage of running in");
+            if (ran.minutes() < 1 || ran.minutes() > MOST_MINUTES) {
+                refusals.refuse("One run is 1 to " + MOST_MINUTES + " minutes, not " + ran.minutes() + ".");
+            }
+        }
+    }
+
+    private void onDisc(String way, double deg) {
+        if (!(deg >= 0 && deg < TURN_DEG)) {
+            refusals.refuse(
+                    "What the disc reads " + way + " is 0 up to 360 degrees, not " + Unit.DEGREES.figure(deg) + ".");
+        }
+    }
+
+    private void lobe(LobeRead read) {
+        refusals.said(read.lift(), "the lift with its unit");
+        refusals.said(read.opening(), "the angle opening, such as 12 btdc");
+        refusals.said(read.closing(), "the angle closing, such as 45 abdc");
+        boolean known = build.book().geometry().stream()
+                .flatMap(geometry -> geometry.valves().stream())
+                .anyMatch(valve -> valve.id().equals(read.valve()));
+        if (!known) {
+            refusals.refuse("The engine book has no valve '" + read.valve() + "'. Choose one from the list.");
+        }
+    }
+
+    private void signed(StartSigned signed) {
+        refusals.said(signed.by(), "who signs");
+        if (!signed.open().isEmpty()) {
+            refusals.said(signed.reason(), "why it is started with that open; the next owner will read it");
+        }
+    }
+}
