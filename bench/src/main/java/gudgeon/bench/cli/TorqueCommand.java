@@ -113,7 +113,11 @@ final class TorqueCommand implements Callable<Integer> {
         json.put("bearsN", bears);
         json.put("torqueNm", nm);
         json.put("given", answer.given());
+        json.put(
+                "outcome",
+                answer.check().outcome().name().toLowerCase(Locale.ROOT).replace('_', '-'));
         json.put("inHandNm", answer.check().inHandNm());
+        tightening.pressedInAtNm().ifPresent(from -> json.put("pressedInFromNm", from));
         json.put("leastPreloadN", tightening.leastPreloadN(nm));
         json.put("usualPreloadN", tightening.usualPreloadN(nm));
         json.put("mostPreloadN", tightening.mostPreloadN(nm));

@@ -5,6 +5,7 @@ import gudgeon.mechanics.thread.Engagement;
 import gudgeon.mechanics.thread.MetalStrength;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What holds a fastener.
@@ -24,11 +25,20 @@ public record Seat(Optional<Material> into, OptionalDouble engagedMm, Optional<M
                 .stripsAtN(shear, bolt.strength().shearMpa()));
     }
 
-    /** Pull in N at which the metal under the head is pressed in; empty where the metal is not known. */
+    /** Pull in N at which the metal under the head is pressed in if it is of the weaker grade; empty where it is not known. */
     OptionalDouble pressedInAtN(Bolt bolt) {
+        return atPressure(bolt, MetalStrength::pressureMpa);
+    }
+
+    /** The same of the better grade, so that it is pressed in whatever grade it is. */
+    OptionalDouble surelyPressedInAtN(Bolt bolt) {
+        return atPressure(bolt, MetalStrength::surePressureMpa);
+    }
+
+    private OptionalDouble atPressure(Bolt bolt, ToDoubleFunction<MetalStrength> pressureMpa) {
         return under.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(MetalStrength.of(under.get()).pressureMpa()
+                : OptionalDouble.of(pressureMpa.applyAsDouble(MetalStrength.of(under.get()))
                         * bolt.head().areaMm2(bolt.thread()));
     }
 }

@@ -52,6 +52,39 @@ public record Tightening(Bolt bolt, Seat seat, Friction friction) {
         return bears * bolt.torquePerN(friction.least());
     }
 
+    /**
+     * Torque in N·m at which the bolt is used to the full or a thread strips, whichever is first, at a friction. What lies under the
+     * head is left out: pressed in, it lets the joint settle, and nothing breaks.
+     *
+     * @param coefficient coefficient of friction, 0 to 1
+     */
+    public double damagedAtNm(double coefficient) {
+        double bolted = bolt.preloadAtYieldN(OF_YIELD, coefficient);
+        return Math.min(bolted, seat.stripsAtN(bolt).orElse(bolted)) * bolt.torquePerN(coefficient);
+    }
+
+    /** Which of bolt and thread that is. */
+    public Limit damaged(double coefficient) {
+        double bolted = bolt.preloadAtYieldN(OF_YIELD, coefficient);
+        return seat.stripsAtN(bolt).orElse(bolted) < bolted ? Limit.THREAD : Limit.BOLT;
+    }
+
+    /** Torque in N·m from which the head is pressed into metal of the weaker grade, at the usual friction; empty where it is not known. */
+    public OptionalDouble pressedInAtNm() {
+        return usualNm(seat.pressedInAtN(bolt));
+    }
+
+    /** Torque in N·m from which the head is pressed in whatever grade the metal is, at the usual friction; empty where it is not known. */
+    public OptionalDouble surelyPressedInAtNm() {
+        return usualNm(seat.surelyPressedInAtN(bolt));
+    }
+
+    private OptionalDouble usualNm(OptionalDouble newtons) {
+        return newtons.isEmpty()
+                ? newtons
+                : OptionalDouble.of(newtons.getAsDouble() * bolt.torquePerN(friction.usual()));
+    }
+
     /** By how many N·m a torque stays below what all of them bear; below zero when it does not. */
     public double inHandNm(double torqueNm) {
         return mostNm() - torqueNm;

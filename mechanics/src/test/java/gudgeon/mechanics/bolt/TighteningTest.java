@@ -2,12 +2,15 @@ package gudgeon.mechanics.bolt;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import gudgeon.mechanics.limits.Material;
 import gudgeon.mechanics.thread.ScrewThread;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TighteningTest {
     private static final Bolt M6 = new Bolt(ScrewThread.of("M6"), StrengthClass.C_8_8, Head.WASHER);
@@ -58,6 +61,31 @@ class TighteningTest {
         assertThat(oiled.inHandNm(10)).isNegative();
         double eased = dry.sameAt(Friction.OILED, 10);
         assertThat(oiled.usualPreloadN(eased)).isCloseTo(dry.usualPreloadN(10), within(1e-9));
+    }
+
+    /** VDI 2230:2003, table A1, M6 of class 8.8: 7.7, 9.0, 10.1 and 11.3 N·m at 0.08, 0.10, 0.12 and 0.14 (from memory). */
+    @ParameterizedTest
+    @CsvSource({"0.08, 7.7", "0.10, 9.0", "0.12, 10.1", "0.14, 11.3"})
+    void theBoltIsUsedToTheFullAtTheTorqueOfTheTable(double friction, double torqueNm) {
+        Bolt bare = new Bolt(M6.thread(), M6.strength(), Head.HEXAGON);
+        Tightening tightening = new Tightening(bare, alloy(14), Friction.OILED);
+        assertThat(tightening.damagedAtNm(friction)).isCloseTo(torqueNm, withinPercentage(3));
+        assertThat(tightening.damaged(friction)).isEqualTo(Limit.BOLT);
+    }
+
+    @Test
+    void aHeadIsSurelyPressedInOnlyBeyondWhatPressesItIntoTheSoftestMetal() {
+        Bolt bare = new Bolt(M6.thread(), M6.strength(), Head.HEXAGON);
+        for (Material under : Material.values()) {
+            Seat seat = new Seat(Optional.of(under), OptionalDouble.of(12), Optional.of(under));
+            Tightening onIt = new Tightening(bare, seat, Friction.DRY);
+            Tightening onWasher = new Tightening(M6, seat, Friction.DRY);
+            assertThat(onIt.surelyPressedInAtNm().orElseThrow())
+                    .isGreaterThanOrEqualTo(onIt.pressedInAtNm().orElseThrow());
+            assertThat(onWasher.pressedInAtNm().orElseThrow())
+                    .isGreaterThan(onIt.pressedInAtNm().orElseThrow());
+        }
+        assertThat(new Tightening(bare, NUT, Friction.DRY).pressedInAtNm()).isEmpty();
     }
 
     @Test

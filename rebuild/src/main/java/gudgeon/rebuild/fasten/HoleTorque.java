@@ -135,7 +135,7 @@ public record HoleTorque(
                 Optional.of(
                         "Castle nut: tighten to the low end, then on to the next slot, up to "
                                 + WrittenTorque.number(SIX.mostTurnDeg())
-                                + "° on; never back for the hole. If that passes the high end, change the washer and begin again.");
+                                + "° on; never back for the hole. How much that adds to the pull is unproven: it hangs on how far bolt and parts give. If that passes the high end, change the washer and begin again.");
             case TAB_WASHER ->
                 Optional.of(
                         "Tab washer: a new one; tighten, then on to the next flat within the span, and bend the tab up against it.");

@@ -1,5 +1,6 @@
 package gudgeon.rebuild.fasten;
 
+import gudgeon.mechanics.bolt.Head;
 import gudgeon.mechanics.bolt.Limit;
 import gudgeon.mechanics.bolt.Tightening;
 import gudgeon.mechanics.limits.Material;
@@ -18,21 +19,56 @@ import java.util.Optional;
 public record TorqueCheck(Tightening tightening, double torqueNm, String lubricated) {
     private static final double NEWTONS_PER_KN = 1000;
 
-    /** N·m that it leaves until the weakest gives way; below zero when it is too much. */
+    /** How a torque stands to what bolt and thread bear. */
+    public enum Outcome {
+        /** They bear it even where friction is least. */
+        IN_HAND("in hand"),
+        /** They bear it at the usual friction, and not where it is least. */
+        AS_USUAL("in hand at the usual friction only"),
+        /** They don't bear it at the usual friction. */
+        TOO_MUCH("too much");
+
+        private final String words;
+
+        Outcome(String words) {
+            this.words = words;
+        }
+
+        /** The words as a person reads them. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** How it stands to what bolt and thread bear; a head that is pressed in a little only settles, and is told beside it. */
+    public Outcome outcome() {
+        if (inHandNm(tightening.friction().least()) >= 0) {
+            return Outcome.IN_HAND;
+        }
+        return inHandNm(tightening.friction().usual()) >= 0 ? Outcome.AS_USUAL : Outcome.TOO_MUCH;
+    }
+
+    /** N·m that it leaves until bolt or thread gives way: at the least friction where that is in hand, else at the usual one. */
     public double inHandNm() {
-        return tightening.inHandNm(torqueNm);
+        return outcome() == Outcome.IN_HAND
+                ? inHandNm(tightening.friction().least())
+                : inHandNm(tightening.friction().usual());
     }
 
-    /** Whether everything bears it, even where friction is at its least. */
+    private double inHandNm(double friction) {
+        // a torque that was worked out lies on the limit itself
+        double left = tightening.damagedAtNm(friction) - torqueNm;
+        return Math.abs(left) < 1e-9 ? 0 : left;
+    }
+
+    /** Whether nothing is against it: bolt and thread bear it whatever the friction, and the head is not pressed in. */
     public boolean holds() {
-        return inHandNm() >= 0;
+        return outcome() == Outcome.IN_HAND && settling().isEmpty();
     }
 
-    /** Whether bolt and thread bear it; a head that is pressed in a little only settles. */
+    /** Whether bolt and thread bear it even where friction is least; a head that is pressed in a little only settles. */
     public boolean isBorneByBoltAndThread() {
-        return tightening.bearsN().entrySet().stream()
-                .filter(one -> one.getKey() != Limit.BEARING)
-                .allMatch(one -> tightening.mostPreloadN(torqueNm) <= one.getValue() + 1e-6);
+        return outcome() == Outcome.IN_HAND;
     }
 
     /** Span of pull, what each part bears, and what is left in hand, each a sentence. */
@@ -41,6 +77,7 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
         sentences.add(span());
         sentences.add("Bolt and seat bear: " + Sentence.list(bears()) + ".");
         sentences.add(verdict());
+        settling().ifPresent(sentences::add);
         return sentences;
     }
 
@@ -51,16 +88,56 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
                 + ", as friction will have it; usual is " + kN(tightening.usualPreloadN(torqueNm)) + ".";
     }
 
-    /** Whether it may be used, and how much is in hand. */
+    /** Whether bolt and thread bear it, and how much is in hand. */
     public String verdict() {
-        String who = weakestWords(
-                tightening.weakest(),
-                tightening.seat().into(),
-                tightening.seat().under());
-        return holds()
-                ? "It leaves " + WrittenTorque.newtonMetres(inHandNm()) + " in hand before " + who + "."
-                : "It is " + WrittenTorque.newtonMetres(-inHandNm()) + " too much where friction is least: " + who
-                        + " first.";
+        double least = tightening.friction().least();
+        return switch (outcome()) {
+            case IN_HAND ->
+                "It leaves " + WrittenTorque.newtonMetres(inHandNm()) + " in hand before " + gives(least)
+                        + ", even where friction is least.";
+            case AS_USUAL ->
+                "At the usual friction it leaves " + WrittenTorque.newtonMetres(inHandNm()) + " in hand before "
+                        + gives(tightening.friction().usual()) + "; on the slickest thread it would be "
+                        + WrittenTorque.newtonMetres(-inHandNm(least)) + " too much. Up to "
+                        + WrittenTorque.newtonMetres(tightening.damagedAtNm(least))
+                        + " it is safe whatever the friction.";
+            case TOO_MUCH ->
+                "It is " + WrittenTorque.newtonMetres(-inHandNm()) + " too much at the usual friction: "
+                        + gives(tightening.friction().usual()) + " first.";
+        };
+    }
+
+    /** Whether the head is pressed into what lies under it, which loosens the joint; empty where it is not. */
+    public Optional<String> settling() {
+        double soft = tightening.pressedInAtNm().orElse(Double.POSITIVE_INFINITY);
+        if (torqueNm <= soft) {
+            return Optional.empty();
+        }
+        boolean sure = torqueNm > tightening.surelyPressedInAtNm().orElse(Double.POSITIVE_INFINITY);
+        String metal = tightening.seat().under().map(Metal::words).orElse("metal");
+        return Optional.of(head() + (sure ? " is pressed into the " : " may be pressed into soft ") + metal + " from "
+                + WrittenTorque.newtonMetres(soft)
+                + " on, and the joint then settles and loosens: "
+                + (tightening.bolt().head() == Head.WASHER
+                        ? "use a larger washer."
+                        : "put a hard washer under it, and it bears more."));
+    }
+
+    private String head() {
+        return switch (tightening.bolt().head()) {
+            case HEXAGON -> "A bare hexagon head";
+            case SOCKET -> "A socket head";
+            case CHEESE -> "A cheese head";
+            case PAN -> "A pan head";
+            case FLANGE -> "A flanged head";
+            case WASHER -> "A washer";
+        };
+    }
+
+    private String gives(double friction) {
+        return tightening.damaged(friction) == Limit.BOLT
+                ? "the bolt is used to the full"
+                : "the thread" + in(tightening.seat().into()) + " strips";
     }
 
     private List<String> bears() {
@@ -81,15 +158,6 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
 
     private static String in(Optional<Material> metal) {
         return metal.map(one -> " in " + Metal.words(one)).orElse("");
-    }
-
-    private static String weakestWords(Limit limit, Optional<Material> into, Optional<Material> under) {
-        return switch (limit) {
-            case BOLT -> "the bolt is used to the full";
-            case THREAD -> "the thread" + in(into) + " strips";
-            case BEARING ->
-                "the head is pressed into the " + under.map(Metal::words).orElse("metal");
-        };
     }
 
     static String kN(double newtons) {
