@@ -8,5 +8,11 @@ import java.util.Optional;
  * @param engine which engine
  * @param geometry the figures from which a fit can be tried; an archetype has none
  * @param structure how it is put together and proved
+ * @param ignition the spark as the book wants it, if it says so
  */
-public record EngineBook(Engine engine, Optional<Geometry> geometry, Structure structure) {}
+public record EngineBook(Engine engine, Optional<Geometry> geometry, Structure structure, Optional<Ignition> ignition) {
+    /** A book that says nothing of the spark. */
+    public EngineBook(Engine engine, Optional<Geometry> geometry, Structure structure) {
+        this(engine, geometry, structure, Optional.empty());
+    }
+}

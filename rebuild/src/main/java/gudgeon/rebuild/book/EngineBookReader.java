@@ -61,7 +61,8 @@ public final class EngineBookReader {
                 figures(fields, faults)
                         ? Optional.of(geometry(engine, List.copyOf(instruments.values()), withInstruments, sizes))
                         : Optional.empty(),
-                new StructureReader(withInstruments, faults).read());
+                new StructureReader(withInstruments, faults).read(),
+                IgnitionReader.read(withInstruments, sizes));
     }
 
     /** Whether the book has figures of the engine: all of their blocks, or none as an archetype. */

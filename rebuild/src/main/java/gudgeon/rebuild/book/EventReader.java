@@ -3,13 +3,11 @@ package gudgeon.rebuild.book;
 import gudgeon.rebuild.book.Form.Value;
 import java.util.Locale;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Reads the angles at which a valve opens and closes, as manuals give them: "45 bbdc", "10 btdc", "15 atdc", "50 abdc". */
 final class EventReader {
     private static final Value.OfSize CYCLE = new Value.OfSize(Unit.DEGREES, 0, 720);
     private static final Value.OfSize FROM_CENTRE = new Value.OfSize(Unit.DEGREES, -90, 120);
-    private static final Pattern REFERENCE = Pattern.compile("\\b(b|a)(tdc|bdc)\\b", Pattern.CASE_INSENSITIVE);
 
     private final SizeReader sizes;
 
@@ -25,12 +23,12 @@ final class EventReader {
         if (!(entry instanceof Node.Text text) || entry.where().line() == 0) {
             return sizes.read(entry, path, label, CYCLE);
         }
-        Matcher reference = REFERENCE.matcher(text.text());
+        Matcher reference = TypedAngle.REFERENCE.matcher(text.text());
         if (!reference.find()) {
             return sizes.read(text, path, label, CYCLE);
         }
         boolean top = reference.group(2).toLowerCase(Locale.ROOT).equals("tdc");
-        double centre = top ? 360 : kind == ValveEntry.Kind.EXHAUST ? 180 : 540;
+        double centre = TypedAngle.centreDeg(kind, top);
         double sign = reference.group(1).toLowerCase(Locale.ROOT).equals("b") ? -1 : 1;
         boolean expectTop = opens == (kind == ValveEntry.Kind.INLET);
         if (top != expectTop) {

@@ -208,6 +208,12 @@ final class Forms {
                     "gaskets",
                     "Head gaskets to choose from, the usual one first."),
             new Form.Key("cam", new Value.OfBlock(CAM), false, "cam", CAM.description()),
+            new Form.Key(
+                    "ignition",
+                    new Value.OfBlock(IgnitionReader.IGNITION),
+                    false,
+                    "ignition",
+                    IgnitionReader.IGNITION.description()),
             new Form.Key("valves", new Value.OfList(ValveForms.VALVE), false, "valves", "The valves."),
             new Form.Key(
                     "pistons",
