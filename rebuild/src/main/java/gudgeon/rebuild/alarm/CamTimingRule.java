@@ -5,6 +5,7 @@ import gudgeon.rebuild.book.Check;
 import gudgeon.rebuild.book.Expect;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
+import gudgeon.rebuild.timing.CamTiming;
 import java.util.List;
 import java.util.stream.Stream;
 

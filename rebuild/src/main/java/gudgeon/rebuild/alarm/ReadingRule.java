@@ -8,6 +8,7 @@ import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.Part;
+import gudgeon.rebuild.timing.CamTiming;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;

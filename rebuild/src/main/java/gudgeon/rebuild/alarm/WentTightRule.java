@@ -6,6 +6,7 @@ import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.journal.Fact.WentTight;
+import gudgeon.rebuild.timing.CamTiming;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -8,6 +8,7 @@ import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.timing.CamTiming;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;

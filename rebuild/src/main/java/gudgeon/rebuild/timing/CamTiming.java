@@ -1,4 +1,4 @@
-package gudgeon.rebuild.alarm;
+package gudgeon.rebuild.timing;
 
 import gudgeon.rebuild.book.CamDrive;
 import gudgeon.rebuild.book.Check;
@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
 /** Which checks read the cam's timing, and what teeth come to in degrees of the crank. */
-final class CamTiming {
+public final class CamTiming {
     /** How far a degree disc and a slack chain let two readings lie apart, in degrees of the crank: common practice, no source. */
-    static final double TOLERANCE_DEG = 5;
+    public static final double TOLERANCE_DEG = 5;
 
     /** The camshaft turns once while the crank turns twice. */
     private static final double CRANK_DEG_PER_CAM_TURN = 720;
@@ -26,13 +26,19 @@ final class CamTiming {
     private CamTiming() {}
 
     /** Whether a check reads by how many degrees the valve events are late; one of the spark is not. */
-    static boolean isReadBy(Check check) {
+    public static boolean isReadBy(Check check) {
         return check.expect().filter(expect -> expect.unit() == Unit.DEGREES).isPresent()
                 && !IGNITION.matcher(check.id() + " " + check.name()).find();
     }
 
+    /** Whether a check reads by how many degrees the spark is out. */
+    static boolean isSparkReadBy(Check check) {
+        return check.expect().filter(expect -> expect.unit() == Unit.DEGREES).isPresent()
+                && IGNITION.matcher(check.id() + " " + check.name()).find();
+    }
+
     /** The id of the check that reads the cam's timing; empty where the book has none. */
-    static String check(Structure structure) {
+    public static String check(Structure structure) {
         return structure.checks().stream()
                 .filter(CamTiming::isReadBy)
                 .map(Check::id)
@@ -41,19 +47,19 @@ final class CamTiming {
     }
 
     /** Degrees of the crank that one tooth of the cam's sprocket comes to, where the book says how many it has. */
-    static OptionalDouble toothDeg(EngineBook book) {
+    public static OptionalDouble toothDeg(EngineBook book) {
         Optional<Integer> teeth = book.geometry().flatMap(Geometry::cam).map(CamDrive::sprocketTeeth);
         return teeth.isPresent() ? OptionalDouble.of(CRANK_DEG_PER_CAM_TURN / teeth.get()) : OptionalDouble.empty();
     }
 
     /** Teeth in words, such as "one tooth late". */
-    static String teeth(int late) {
+    public static String teeth(int late) {
         int count = Math.abs(late);
         return (count == 1 ? "one tooth " : count + " teeth ") + (late > 0 ? "late" : "early");
     }
 
     /** What a reading says of the chain or belt, a sentence. */
-    static String meaning(double lateDeg, double toothDeg) {
+    public static String meaning(double lateDeg, double toothDeg) {
         int teeth = (int) Math.round(lateDeg / toothDeg);
         String one = String.format(Locale.ROOT, "One tooth of the cam's sprocket is %.1f° of the crank", toothDeg);
         return teeth != 0 && Math.abs(lateDeg - teeth * toothDeg) <= TOLERANCE_DEG
