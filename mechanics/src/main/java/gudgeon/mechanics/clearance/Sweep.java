@@ -57,6 +57,31 @@ public final class Sweep {
     }
 
     /**
+     * How far two bodies are from meeting at some crank angles, in mm; negative where they overlap. Where they are farther apart than
+     * {@code reachMm}, a figure above it that may be less than the gap.
+     *
+     * @param reachMm up to what gap the figures have to be exact, in mm
+     * @throws IndexOutOfBoundsException if there is no such valve
+     */
+    public double[] approach(TopEnd topEnd, Meeting meeting, double[] thetaDeg, double reachMm) {
+        set(topEnd);
+        OverCycle gap;
+        if (meeting instanceof Meeting.ValveAndCrown one) {
+            gap = toCrown.get(one.valve()).of(CrownGap.BORE);
+        } else if (meeting instanceof Meeting.TwoValves pair) {
+            gap = between(topEnd, pair.first(), pair.second());
+        } else {
+            gap = new GapToHead(topEnd);
+        }
+        double[] found = new double[thetaDeg.length];
+        for (int i = 0; i < found.length; i++) {
+            double bound = gap.bound(thetaDeg[i]);
+            found[i] = bound > reachMm ? bound : gap.exact(thetaDeg[i]);
+        }
+        return found;
+    }
+
+    /**
      * The gaps over the crank angle, for a plot.
      *
      * @param stepDeg angle between samples, above 0
