@@ -10,6 +10,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.Allocation;
 import gudgeon.rebuild.fasten.HoleNow;
 import gudgeon.rebuild.fasten.JointNow;
+import gudgeon.rebuild.fasten.PileKind;
 import gudgeon.rebuild.fasten.SheetOfPaper;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -55,10 +56,8 @@ public final class JointRoom {
                         hole,
                         "heap",
                         Heap.of(build),
-                        "choices",
-                        Allocation.of(build).choices().stream()
-                                .filter(choice -> choice.joint().equals(joint.id()))
-                                .toList(),
+                        "allocation",
+                        Allocation.of(List.of(joint), PileKind.of(build)),
                         "lubrications",
                         List.of(Lubrication.values()))));
     }

@@ -14,21 +14,21 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** What stands on a page of a PDF file, in mm from its lower left corner. */
-final class MeasuredBack extends PDFGraphicsStreamEngine {
+public final class MeasuredBack extends PDFGraphicsStreamEngine {
     private static final double MM_PER_POINT = 25.4 / 72;
 
     /** A straight stroke. */
-    record Stroke(double x1, double y1, double x2, double y2) {
-        double length() {
+    public record Stroke(double x1, double y1, double x2, double y2) {
+        public double length() {
             return Math.hypot(x2 - x1, y2 - y1);
         }
     }
 
     /** A closed curve with as much across as upwards: a circle. */
-    record Ring(double x, double y, double diameter) {}
+    public record Ring(double x, double y, double diameter) {}
 
     /** A page. */
-    record Sheet(double width, double height, List<Stroke> strokes, List<Ring> rings, String text) {}
+    public record Sheet(double width, double height, List<Stroke> strokes, List<Ring> rings, String text) {}
 
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Ring> rings = new ArrayList<>();
@@ -41,7 +41,7 @@ final class MeasuredBack extends PDFGraphicsStreamEngine {
         super(page);
     }
 
-    static List<Sheet> sheets(byte[] file) {
+    public static List<Sheet> sheets(byte[] file) {
         try (PDDocument document = Loader.loadPDF(file)) {
             List<Sheet> sheets = new ArrayList<>();
             for (int number = 1; number <= document.getNumberOfPages(); number++) {
