@@ -94,7 +94,7 @@ public record Crank(double radiusMm, double rodMm, double pinOffsetMm, double pr
 
     /** Mean piston speed in m/s: twice the stroke for every revolution (Heywood, eq. 2.9). */
     public double meanPistonSpeedMPerS(double rpm) {
-        return 2 * strokeMm() * rpm / SECONDS_PER_MINUTE / MM_PER_M;
+        return PistonSpeed.meanMPerS(strokeMm(), rpm);
     }
 
     /**

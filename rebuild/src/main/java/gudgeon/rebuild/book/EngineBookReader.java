@@ -56,13 +56,15 @@ public final class EngineBookReader {
         SizeReader sizes = new SizeReader(instruments, faults);
         Fields withInstruments = fields.with(sizes);
         Engine engine = engine(withInstruments.block("engine", ""));
+        Structure structure = new StructureReader(withInstruments, faults).read();
         return new EngineBook(
                 engine,
                 figures(fields, faults)
                         ? Optional.of(geometry(engine, List.copyOf(instruments.values()), withInstruments, sizes))
                         : Optional.empty(),
-                new StructureReader(withInstruments, faults).read(),
-                IgnitionReader.read(withInstruments, sizes));
+                structure,
+                IgnitionReader.read(withInstruments, sizes),
+                new CommissioningReader(withInstruments, structure, faults).read());
     }
 
     /** Whether the book has figures of the engine: all of their blocks, or none as an archetype. */

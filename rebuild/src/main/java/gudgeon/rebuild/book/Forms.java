@@ -226,7 +226,9 @@ final class Forms {
     static final Form BOOK = new Form(
             "engine book",
             "All that is true of one type of engine.",
-            Stream.concat(OWN_KEYS.stream(), StructureForms.keys().stream()).toList());
+            Stream.of(OWN_KEYS, StructureForms.keys(), CommissioningForms.keys())
+                    .flatMap(List::stream)
+                    .toList());
 
     private static Form.Key wanted(String name, String label, String description) {
         return Keys.optional(name, Unit.MM, 0, 20, label, description);

@@ -35,7 +35,12 @@ final class BookSchema {
             StructureForms.STEP,
             StructureForms.CHECK,
             StructureForms.EXPECT,
-            StructureForms.DIMENSION);
+            StructureForms.DIMENSION,
+            CommissioningForms.START,
+            CommissioningForms.PROVED_BY,
+            CommissioningForms.FLUID,
+            CommissioningForms.RUNNING_IN,
+            CommissioningForms.STAGE);
 
     private final ObjectMapper json = new ObjectMapper();
 
