@@ -8,11 +8,9 @@ import gudgeon.rebuild.book.Joint;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.Card;
 import gudgeon.rebuild.fasten.JointNow;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -44,24 +42,20 @@ final class PrintCardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (words.size() > 3) {
-            throw new Unusable("'" + words.get(3) + "' is one word too many; name a build, a joint and a file.");
-        }
-        Optional<String> id = words.size() == 3 ? Optional.of(words.get(0)) : Optional.empty();
-        Build build = asked.build(id);
-        String name = words.get(words.size() - 2);
-        Path file = Path.of(words.get(words.size() - 1));
-        JointNow joint = JointNow.of(build, name).orElseThrow(() -> noJoint(build, name));
+        PrintedBuild printed = PrintedBuild.of(asked, words, 1, "a build, a joint and a file");
+        JointNow joint = JointNow.of(printed.build(), printed.what().get(0))
+                .orElseThrow(() -> noJoint(printed.build(), printed.what().get(0)));
         Asked layout = CardLayout.of(Card.of(joint), paper.paper());
         if (layout instanceof Asked.Refused refused) {
             throw new Unusable(refused.sentence());
         }
         CardLayout ready = ((Asked.Ready) layout).layout();
-        PaperFile.write(file, new CardPrint(new Pdf()).of(asked.name(id), ready));
+        PaperFile.write(printed.file(), new CardPrint(new Pdf()).of(printed.name(), ready));
         Objects.requireNonNull(spec)
                 .commandLine()
                 .getOut()
-                .println(file + " holds the card. Print it at 100 %, not fitted to the page, and measure its line of"
+                .println(printed.file()
+                        + " holds the card. Print it at 100 %, not fitted to the page, and measure its line of"
                         + " 100 mm before use.");
         return Gudgeon.CLEAR;
     }

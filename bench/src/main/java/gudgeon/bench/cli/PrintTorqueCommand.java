@@ -2,13 +2,10 @@ package gudgeon.bench.cli;
 
 import gudgeon.bench.print.Pdf;
 import gudgeon.bench.print.fasten.TorquePrint;
-import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.TorqueSheet;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -42,14 +39,10 @@ final class PrintTorqueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (words.size() > 2) {
-            throw new Unusable("'" + words.get(2) + "' is one word too many; name a build and a file.");
-        }
-        Optional<String> id = words.size() == 2 ? Optional.of(words.get(0)) : Optional.empty();
-        Build build = asked.build(id);
-        Path file = Path.of(words.get(words.size() - 1));
-        PaperFile.write(file, new TorquePrint(new Pdf()).of(asked.name(id), TorqueSheet.of(build), paper.paper()));
-        Objects.requireNonNull(spec).commandLine().getOut().println(file + " holds the torque sheet.");
+        PrintedBuild printed = PrintedBuild.of(asked, words, 0, "a build and a file");
+        TorqueSheet sheet = TorqueSheet.of(printed.build());
+        PaperFile.write(printed.file(), new TorquePrint(new Pdf()).of(printed.name(), sheet, paper.paper()));
+        Objects.requireNonNull(spec).commandLine().getOut().println(printed.file() + " holds the torque sheet.");
         return Gudgeon.CLEAR;
     }
 }

@@ -81,7 +81,7 @@ public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorq
 
     /** That the number set is one of the torques in another unit; a sentence. */
     public Optional<String> mixed() {
-        if (wanted.stream().anyMatch(this::isMet) || isAdapterForgotten()) {
+        if (wanted.stream().anyMatch(this::isMet) || isForAPass() || isAdapterForgotten()) {
             return Optional.empty();
         }
         return setting()
@@ -112,6 +112,17 @@ public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorq
                         .filter(set -> wanted.stream()
                                 .anyMatch(torque -> isSame(torque.wantedNm().orElseThrow(), set.nm())))
                         .isPresent();
+    }
+
+    /** Whether it is set to just the share of a pass before the last. */
+    private boolean isForAPass() {
+        double gain = adapter().map(Adapter::gain).orElse(1.0);
+        return setting()
+                .filter(set -> Tightness.of(joint).passes().stream()
+                        .anyMatch(pass -> wanted.stream()
+                                .anyMatch(torque ->
+                                        isSame(pass.share() * torque.wantedNm().orElseThrow(), set.nm() * gain))))
+                .isPresent();
     }
 
     /** Whether the fastener gets what it is to have, as near as the maker wants it. */
