@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /** Turns templates into PDF: lengths in mm come out as such on paper. */
 public final class Pdf {
@@ -25,6 +26,7 @@ public final class Pdf {
 
     public Pdf() {
         XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.SEVERE));
+        FontMappers.set(new OwnLetters());
     }
 
     /**
@@ -67,7 +69,7 @@ public final class Pdf {
         return control || half || point == 0xFFFE || point == 0xFFFF ? '?' : point;
     }
 
-    private static InputStream letters() {
+    static InputStream letters() {
         return Objects.requireNonNull(PDDocument.class.getResourceAsStream(LETTERS));
     }
 }
