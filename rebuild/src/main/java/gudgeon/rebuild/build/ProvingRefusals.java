@@ -1,6 +1,10 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.TypedDwell;
+import gudgeon.rebuild.book.TypedSize;
+import gudgeon.rebuild.book.TypedSpark;
 import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.book.ValveEntry;
 import gudgeon.rebuild.journal.Proving;
 import gudgeon.rebuild.journal.Proving.IgnitionRead;
 import gudgeon.rebuild.journal.Proving.LobeRead;
@@ -8,10 +12,14 @@ import gudgeon.rebuild.journal.Proving.RanIn;
 import gudgeon.rebuild.journal.Proving.StartItemSeen;
 import gudgeon.rebuild.journal.Proving.StartSigned;
 import gudgeon.rebuild.journal.Proving.StopTouched;
+import java.util.Optional;
 
 /** Why a fact about proving, starting or running in can't be taken down as it stands. */
 final class ProvingRefusals {
     private static final double TURN_DEG = 360;
+    /** No points open wider; generous on purpose. */
+    private static final double WIDEST_MM = 3;
+
     private static final int MOST_MINUTES = 24 * 60;
 
     private final Build build;
@@ -26,10 +34,15 @@ final class ProvingRefusals {
         if (fact instanceof StopTouched stop) {
             onDisc("turning forward", stop.forwardDeg());
             onDisc("turning backward", stop.backwardDeg());
+            if (stop.forwardDeg() == stop.backwardDeg()) {
+                refusals.refuse(
+                        "Both readings at the stop are the same, so the stop did not hold the piston. Let it stand farther in,"
+                                + " and read again.");
+            }
         } else if (fact instanceof LobeRead read) {
             lobe(read);
         } else if (fact instanceof IgnitionRead read) {
-            refusals.said(read.value(), "what was read, with its unit");
+            ignition(read);
         } else if (fact instanceof StartItemSeen seen) {
             refusals.said(seen.item(), "which point of the list");
         } else if (fact instanceof StartSigned signed) {
@@ -53,11 +66,39 @@ final class ProvingRefusals {
         refusals.said(read.lift(), "the lift with its unit");
         refusals.said(read.opening(), "the angle opening, such as 12 btdc");
         refusals.said(read.closing(), "the angle closing, such as 45 abdc");
-        boolean known = build.book().geometry().stream()
-                .flatMap(geometry -> geometry.valves().stream())
-                .anyMatch(valve -> valve.id().equals(read.valve()));
-        if (!known) {
+        Optional<ValveEntry> valve = build.book().geometry().flatMap(geometry -> geometry.valve(read.valve()));
+        if (valve.isEmpty()) {
             refusals.refuse("The engine book has no valve '" + read.valve() + "'. Choose one from the list.");
+        } else {
+            new LobeRefusals(valve.get(), refusals).look(read);
+        }
+    }
+
+    private void ignition(IgnitionRead read) {
+        refusals.said(read.value(), "what was read, with its unit");
+        if (read.value().isBlank()) {
+            return;
+        }
+        switch (read.what()) {
+            case OPENS -> {
+                if (TypedSpark.of(read.value()) instanceof TypedSpark.Refused refused) {
+                    refusals.refuse(refused.sentence());
+                }
+            }
+            case GAP -> {
+                if (!(TypedSize.of(Unit.MM, read.value(), 1) instanceof TypedSize.Read gap)
+                        || gap.value() <= 0
+                        || gap.value() > WIDEST_MM) {
+                    refusals.refuse(
+                            "'" + read.value() + "' is no points gap. Write it as 0.35 mm or 14 thou, above 0 up to "
+                                    + Unit.MM.figure(WIDEST_MM) + ".");
+                }
+            }
+            case DWELL -> {
+                if (TypedDwell.deg(read.value()).isEmpty()) {
+                    refusals.refuse(TypedDwell.refusal(read.value()));
+                }
+            }
         }
     }
 
