@@ -43,6 +43,8 @@ public enum AlarmKind {
     FASTENERS_SWAPPED("two lengths mixed up"),
     PULLED_DOWN("pulled down unevenly"),
     NOT_AGAIN("not tightened again"),
+    UNSIGNED("started unsigned"),
+    RAN_ON("ran on"),
     TWO_ANSWERS("two answers");
 
     private final String words;
@@ -54,6 +56,11 @@ public enum AlarmKind {
     /** The words as a person reads them. */
     public String words() {
         return words;
+    }
+
+    /** Whether it tells that the engine was started or run before its time, and so follows from a list of what is open. */
+    public boolean isOfTheStart() {
+        return this == UNSIGNED || this == RAN_ON;
     }
 
     /** Its name in data, such as {@code part-missing}. */

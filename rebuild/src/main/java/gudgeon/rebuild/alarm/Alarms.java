@@ -50,6 +50,8 @@ public final class Alarms {
                 new SwappedRule(),
                 new PulledDownRule(),
                 new NotAgainRule(),
+                new UnsignedRule(),
+                new RanOnRule(),
                 new TwoAnswersRule());
     }
 

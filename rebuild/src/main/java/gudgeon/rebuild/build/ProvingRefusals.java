@@ -1,11 +1,14 @@
 package gudgeon.rebuild.build;
 
+import gudgeon.rebuild.book.Check;
+import gudgeon.rebuild.book.StartPoint;
 import gudgeon.rebuild.book.TypedDwell;
 import gudgeon.rebuild.book.TypedSize;
 import gudgeon.rebuild.book.TypedSpark;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.book.ValveEntry;
 import gudgeon.rebuild.journal.Proving;
+import gudgeon.rebuild.journal.Proving.FluidChanged;
 import gudgeon.rebuild.journal.Proving.IgnitionRead;
 import gudgeon.rebuild.journal.Proving.LobeRead;
 import gudgeon.rebuild.journal.Proving.RanIn;
@@ -13,6 +16,7 @@ import gudgeon.rebuild.journal.Proving.StartItemSeen;
 import gudgeon.rebuild.journal.Proving.StartSigned;
 import gudgeon.rebuild.journal.Proving.StopTouched;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Why a fact about proving, starting or running in can't be taken down as it stands. */
 final class ProvingRefusals {
@@ -44,14 +48,40 @@ final class ProvingRefusals {
         } else if (fact instanceof IgnitionRead read) {
             ignition(read);
         } else if (fact instanceof StartItemSeen seen) {
-            refusals.said(seen.item(), "which point of the list");
+            item(seen.item());
         } else if (fact instanceof StartSigned signed) {
             signed(signed);
+        } else if (fact instanceof FluidChanged changed) {
+            fluid(changed.fluid());
         } else if (fact instanceof RanIn ran) {
-            refusals.said(ran.stage(), "which stage of running in");
+            stage(ran.stage());
             if (ran.minutes() < 1 || ran.minutes() > MOST_MINUTES) {
                 refusals.refuse("One run is 1 to " + MOST_MINUTES + " minutes, not " + ran.minutes() + ".");
             }
+        }
+    }
+
+    private void item(String item) {
+        boolean known = StartPoint.of(item).isPresent()
+                || build.book().commissioning().fluid(item).isPresent();
+        if (!known) {
+            refusals.refuse("The list before the first start has no point '" + item + "'. Choose one from the list.");
+        }
+    }
+
+    private void stage(String stage) {
+        if (build.book().runningIn().stage(stage).isEmpty()) {
+            refusals.refuse("The scheme of running in has no stage '" + stage + "'. Choose one from the list.");
+        }
+        StartRound.step(build)
+                .filter(step -> build.step(step.id()).status() == StepState.Status.OPEN)
+                .ifPresent(step -> refusals.refuse(
+                        "The step '" + step.name() + "' is not begun, so it can't have run. Begin it first."));
+    }
+
+    private void fluid(String fluid) {
+        if (build.book().commissioning().fluid(fluid).isEmpty()) {
+            refusals.refuse("The engine book has no fluid '" + fluid + "'. Choose one from the list.");
         }
     }
 
@@ -104,6 +134,15 @@ final class ProvingRefusals {
 
     private void signed(StartSigned signed) {
         refusals.said(signed.by(), "who signs");
+        String held = StartRound.step(build).stream()
+                .flatMap(step -> build.unproven(step.id()).stream())
+                .map(Check::name)
+                .filter(name -> !signed.open().contains(name))
+                .collect(Collectors.joining("; "));
+        if (!held.isEmpty()) {
+            refusals.refuse("Hold point before the first start: " + held
+                    + ". Do it, or name it among what is open and say why it is started all the same.");
+        }
         if (!signed.open().isEmpty()) {
             refusals.said(signed.reason(), "why it is started with that open; the next owner will read it");
         }

@@ -98,4 +98,17 @@ public sealed interface Proving extends Fact {
             return RUNNING_IN;
         }
     }
+
+    /**
+     * A fluid was let out and filled anew.
+     *
+     * @param fluid the fluid's id in the book
+     * @param found what was found in it; may be empty
+     */
+    record FluidChanged(String fluid, String found) implements Proving {
+        @Override
+        public String about() {
+            return fluid;
+        }
+    }
 }

@@ -3,6 +3,7 @@ package gudgeon.rebuild.journal;
 import static gudgeon.rebuild.journal.Naming.and;
 
 import gudgeon.rebuild.book.Unit;
+import gudgeon.rebuild.journal.Proving.FluidChanged;
 import gudgeon.rebuild.journal.Proving.IgnitionRead;
 import gudgeon.rebuild.journal.Proving.LobeRead;
 import gudgeon.rebuild.journal.Proving.RanIn;
@@ -35,6 +36,9 @@ record ProvingWords(Naming naming) {
                             ? "."
                             : ", with this still open: " + String.join("; ", signed.open()) + ".")
                     + and(signed.reason());
+        }
+        if (fact instanceof FluidChanged changed) {
+            return "Let out and filled anew: " + changed.fluid() + "." + and(changed.found());
         }
         RanIn ran = (RanIn) fact;
         return "Ran for " + ran.minutes() + " min, stage '" + ran.stage() + "'"

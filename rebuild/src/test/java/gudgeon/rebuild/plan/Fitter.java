@@ -14,10 +14,14 @@ import gudgeon.rebuild.build.CheckState;
 import gudgeon.rebuild.build.Part;
 import gudgeon.rebuild.build.PartSize;
 import gudgeon.rebuild.build.Place;
+import gudgeon.rebuild.build.StartRound;
 import gudgeon.rebuild.journal.Cleaning;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Proving.StartItemSeen;
+import gudgeon.rebuild.start.StartItem;
+import gudgeon.rebuild.start.StartList;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -156,6 +160,9 @@ final class Fitter {
     }
 
     private void does(Step step) {
+        if (StartRound.step(build).filter(step::equals).isPresent()) {
+            signs();
+        }
         tells(new Fact.StepBegun(step.id()));
         for (String position : step.fits()) {
             Place place = build.place(position);
@@ -166,6 +173,16 @@ final class Fitter {
             }
         }
         tells(new Fact.StepDone(step.id(), ""));
+    }
+
+    /** Goes through the list before the first start: after a sound rebuild only what is to be ticked is open. */
+    private void signs() {
+        StartList.of(build, standing()).holding().stream()
+                .filter(StartItem::isTicked)
+                .forEach(item -> tells(new StartItemSeen(item.id(), true, "")));
+        StartList list = StartList.of(build, standing());
+        assertThat(list.holding()).isEmpty();
+        tells(list.signature("fitter", ""));
     }
 
     private static Fact passed(Check check) {

@@ -3,6 +3,7 @@ package gudgeon.store.journal;
 import static gudgeon.store.journal.FactForms.form;
 
 import gudgeon.rebuild.journal.IgnitionSize;
+import gudgeon.rebuild.journal.Proving.FluidChanged;
 import gudgeon.rebuild.journal.Proving.IgnitionRead;
 import gudgeon.rebuild.journal.Proving.LobeRead;
 import gudgeon.rebuild.journal.Proving.RanIn;
@@ -77,5 +78,10 @@ final class ProvingForms {
                             .put("cooled", fact.cooled())
                             .put("found", fact.found()),
                     from -> new RanIn(
-                            from.said("stage"), from.minutes("minutes"), from.yes("cooled"), from.text("found"))));
+                            from.said("stage"), from.minutes("minutes"), from.yes("cooled"), from.text("found"))),
+            form(
+                    "fluid-changed",
+                    FluidChanged.class,
+                    (fact, to) -> to.put("fluid", fact.fluid()).put("found", fact.found()),
+                    from -> new FluidChanged(from.said("fluid"), from.text("found"))));
 }

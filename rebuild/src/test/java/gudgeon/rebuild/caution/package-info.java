@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.caution;
+
+import org.jspecify.annotations.NullMarked;

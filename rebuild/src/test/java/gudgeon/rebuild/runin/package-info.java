@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.runin;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.start;
+
+import org.jspecify.annotations.NullMarked;
