@@ -35,6 +35,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             RingGapCommand.class,
             ShimsCommand.class,
             PlanCommand.class,
+            StartCommand.class,
+            RunInCommand.class,
             OptionsCommand.class,
             UndoCommand.class,
             PartsCommand.class,

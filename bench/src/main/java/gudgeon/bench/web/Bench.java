@@ -25,6 +25,7 @@ import gudgeon.bench.web.source.InspectRoom;
 import gudgeon.bench.web.source.PartsRoom;
 import gudgeon.bench.web.source.ScheduleRoom;
 import gudgeon.bench.web.source.SheetRoom;
+import gudgeon.bench.web.start.StartRoom;
 import gudgeon.bench.web.strip.StripRoom;
 import gudgeon.bench.web.today.TodayRoom;
 import gudgeon.bench.web.undo.UndoRoom;
@@ -125,6 +126,7 @@ public final class Bench implements AutoCloseable {
         new OptionsRoom(pages, builds).on(routes);
         new BookRoom(pages, builds).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
+        new StartRoom(pages, builds, alarms).on(routes);
         new PhotoRoom(builds).on(routes);
         new EntryRoom(pages, builds, clock).on(routes);
         Map<String, Geometry> byName = new LinkedHashMap<>();

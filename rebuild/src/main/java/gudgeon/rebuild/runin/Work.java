@@ -1,5 +1,7 @@
 package gudgeon.rebuild.runin;
 
+import java.util.List;
+
 /**
  * What is done after a stage of running in.
  *
@@ -36,5 +38,13 @@ public record Work(Kind kind, String id, String name, long done) {
     /** What is to be done, such as "Change: engine oil". */
     public String words() {
         return kind.words() + ": " + name;
+    }
+
+    /** What can hurt in changing a fluid; of the others the book's own steps and checks say it. */
+    public List<String> cautions() {
+        return kind == Kind.FLUID
+                ? List.of(
+                        "Hot oil burns. Let it out warm and not hot, wear gloves, and take the old to where it is collected.")
+                : List.of();
     }
 }

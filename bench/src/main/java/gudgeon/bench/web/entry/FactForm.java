@@ -54,7 +54,7 @@ final class FactForm {
                         .or(() -> new FasteningForm(build, form).facts(type))
                         .or(() -> new InspectionForm(build, form).facts(type))
                         .or(() -> new FindingForm(form).facts(type))
-                        .or(() -> new ProvingForm(form).facts(type))
+                        .or(() -> new ProvingForm(build, form).facts(type))
                         .orElseGet(() -> ofPart(type));
         };
     }

@@ -1,23 +1,28 @@
 package gudgeon.bench.web.entry;
 
+import gudgeon.rebuild.alarm.Alarms;
+import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Handing.LessonDecided;
 import gudgeon.rebuild.journal.IgnitionSize;
+import gudgeon.rebuild.journal.Proving.FluidChanged;
 import gudgeon.rebuild.journal.Proving.IgnitionRead;
 import gudgeon.rebuild.journal.Proving.LobeRead;
 import gudgeon.rebuild.journal.Proving.RanIn;
 import gudgeon.rebuild.journal.Proving.StartItemSeen;
-import gudgeon.rebuild.journal.Proving.StartSigned;
 import gudgeon.rebuild.journal.Proving.StopTouched;
+import gudgeon.rebuild.start.StartList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Turns what a form about proving, starting, running in and handing on sent into facts. */
 final class ProvingForm {
+    private final Build build;
     private final Form form;
 
-    ProvingForm(Form form) {
+    ProvingForm(Build build, Form form) {
+        this.build = build;
         this.form = form;
     }
 
@@ -41,7 +46,9 @@ final class ProvingForm {
                 Optional.of(List.of(
                         new StartItemSeen(form.text("item"), !form.text("good").equals("no"), form.text("remark"))));
             case "start-signed" ->
-                Optional.of(List.of(new StartSigned(form.text("by"), form.texts("open"), form.text("reason"))));
+                Optional.of(
+                        List.of(StartList.of(build, Alarms.of(build)).signature(form.text("by"), form.text("reason"))));
+            case "fluid-changed" -> Optional.of(List.of(new FluidChanged(form.text("fluid"), form.text("found"))));
             case "ran-in" ->
                 Optional.of(List.of(new RanIn(
                         form.text("stage"),

@@ -4,13 +4,16 @@ import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.Tab;
+import gudgeon.rebuild.alarm.Alarm;
 import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.fasten.ToTighten;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.plan.Plan;
+import gudgeon.rebuild.runin.RunIn;
 import gudgeon.rebuild.source.Inspection;
 import gudgeon.rebuild.source.PartsList;
+import gudgeon.rebuild.start.StartList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
@@ -43,6 +46,7 @@ public final class TodayRoom {
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.TODAY);
         Build build = opened.build();
+        List<Alarm> standing = alarms.standing(build);
         pages.show(
                 ctx,
                 "today/page.jte",
@@ -50,7 +54,9 @@ public final class TodayRoom {
                         "plan", Plan.of(build, clock.instant()),
                         "most", MOST_NOW,
                         "tighten", ToTighten.of(build),
-                        "alarms", alarms.standing(build),
+                        "alarms", standing,
+                        "start", StartList.of(build, standing),
+                        "runIn", RunIn.of(build),
                         "inspections",
                                 Inspection.all(build).stream()
                                         .filter(one -> one.outcome() != Inspection.Outcome.AGREES)
