@@ -17,7 +17,7 @@ import java.util.List;
 public record NextTest(
         Test test, double bits, int minutes, List<Buy> buy, List<String> off, double bitsPerHour, String working) {
     /** A test of which less is expected, in bits, is not worth making. */
-    private static final double LEAST_BITS = 0.02;
+    private static final double LEAST_BITS = 0.05;
 
     public NextTest {
         buy = List.copyOf(buy);

@@ -39,6 +39,9 @@ public record Ranking(
     /** A likelihood ratio below this is worth no more than a bare mention (H. Jeffreys, Theory of Probability, 3rd ed. 1961, app. B). */
     private static final double ALIKE = 3.16;
 
+    /** Below this ratio they are called even. */
+    private static final double EVEN = 1.2;
+
     private static final String FORMULA =
             "Chance after: chance before times the likelihood of all that was seen, brought to a sum of 1 (Bayes' rule)."
                     + " Worth of a test: mutual information of suspect and answer in bits (MacKay 2003, sections 2.3 and 8.1).";
@@ -88,7 +91,7 @@ public record Ranking(
                 next,
                 alike(ranked, of.evidence()),
                 assumptions,
-                sentence(ranked.get(0), next));
+                sentence(of.evidence(), ranked.get(0), next));
     }
 
     /** Suspects worth a thought that what was seen speaks for about as much as for the first. */
@@ -103,10 +106,12 @@ public record Ranking(
             if (!evidence.isEmpty() && other.chance() >= WORTH_A_THOUGHT && Math.abs(ratio) < Math.log(ALIKE)) {
                 alike.add(String.format(
                         Locale.ROOT,
-                        "What was seen does not tell whether %s or %s: with the one it is %.1f times as likely as with the other.",
+                        "What was seen does not tell '%s' from '%s': with the one it is about %s as with the other.",
                         first.name(),
                         other.suspect().name(),
-                        Math.exp(Math.abs(ratio))));
+                        Math.abs(ratio) < Math.log(EVEN)
+                                ? "as likely"
+                                : String.format(Locale.ROOT, "%.1f times as likely", Math.exp(Math.abs(ratio)))));
             }
         }
         return alike;
@@ -123,14 +128,16 @@ public record Ranking(
         return next.stream().filter(NextTest::tells).findFirst();
     }
 
-    private static String sentence(Ranked first, List<NextTest> next) {
+    private static String sentence(List<Evidence> seen, Ranked first, List<NextTest> next) {
         String name = first.suspect().name();
         String chance = String.format(Locale.ROOT, "%.0f %%", Math.min(99, 100 * first.chance()));
-        String lead = first.chance() >= SURE
-                ? Sentence.capital(name) + ": as good as sure (" + chance + ")."
-                : first.chance() >= LIKELY
-                        ? Sentence.capital(name) + " is likely (" + chance + ")."
-                        : "Not settled: first comes " + name + " (" + chance + ").";
+        String lead = seen.isEmpty()
+                ? "Nothing was felt or tried yet that tells the suspects apart."
+                : first.chance() >= SURE
+                        ? Sentence.capital(name) + ": as good as sure (" + chance + ")."
+                        : first.chance() >= LIKELY
+                                ? Sentence.capital(name) + " is likely (" + chance + ")."
+                                : "Not settled: first comes " + name + " (" + chance + ").";
         return lead
                 + next.stream()
                         .filter(NextTest::tells)

@@ -2,14 +2,13 @@ package gudgeon.rebuild.find;
 
 import gudgeon.mechanics.clearance.Meeting;
 import gudgeon.mechanics.clearance.Sweep;
+import gudgeon.mechanics.clearance.TopEnd;
 import gudgeon.mechanics.diagnose.Approach;
 import gudgeon.mechanics.diagnose.FeltAngle;
 import gudgeon.mechanics.diagnose.GapDoubt;
 import gudgeon.mechanics.diagnose.TightPattern;
 import gudgeon.mechanics.diagnose.TightPattern.Pair;
 import gudgeon.rebuild.book.CamDrive;
-import gudgeon.rebuild.book.Geometry;
-import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.find.TightSuspect.Place;
 import gudgeon.rebuild.fit.Choice;
@@ -19,6 +18,7 @@ import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.fit.UnknownChoice;
 import gudgeon.rebuild.fit.Working;
+import gudgeon.rebuild.timing.CamTiming;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,7 +35,8 @@ final class ReckonedSuspects {
 
     static final String ASSUMPTION = String.format(
             Locale.ROOT,
-            "Whether bodies meet, and where, follows from the least gaps with their doubts; besides, in %.0f of 100 cases"
+            "Whether bodies meet, and where, follows from the least gaps with their doubts, which are taken to be the same with the"
+                    + " cam in any place; besides, in %.0f of 100 cases"
                     + " a size is not what it is taken for, and a gap is off by %.0f mm or so (an assumption of this program).",
             100 * MISTAKEN,
             MISTAKEN_MM);
@@ -78,8 +79,7 @@ final class ReckonedSuspects {
     }
 
     private void collect() {
-        Optional<TrialFit> straight = fit(0, false);
-        Optional<TrialFit> turned = fit(0, true);
+        Optional<TrialFit> straight = fit(false);
         straight.ifPresent(fit -> {
             List<String> valves = fit.valveIds();
             for (int v = 0; v < valves.size(); v++) {
@@ -89,37 +89,37 @@ final class ReckonedSuspects {
                 valveToValve(fit);
             }
             crownOnHead(fit);
+            out(fit, false);
         });
-        boolean sides = straight.isPresent()
-                && turned.isPresent()
-                && !straight.get().topEnd().crown().equals(turned.get().topEnd().crown());
-        int most = parts.geometry().cam().map(CamDrive::sprocketTeeth).isPresent() ? MOST_TEETH : 0;
-        for (int teeth = -most; teeth <= most; teeth++) {
-            if (teeth != 0) {
-                out(fit(teeth, false), teeth, false);
-            }
-            if (sides) {
-                out(teeth == 0 ? turned : fit(teeth, true), teeth, true);
-            }
+        fit(true)
+                .filter(turned -> straight.isEmpty()
+                        || !turned.topEnd()
+                                .crown()
+                                .equals(straight.get().topEnd().crown()))
+                .ifPresent(turned -> out(turned, true));
+    }
+
+    private Optional<TrialFit> fit(boolean turned) {
+        try {
+            return Optional.of(TrialFit.withoutCures(parts.geometry(), choice(0, turned), LengthUnit.MM));
+        } catch (UnknownChoice impossible) {
+            return Optional.empty();
         }
     }
 
-    private Optional<TrialFit> fit(int teeth, boolean turned) {
+    private Choice choice(int teeth, boolean turned) {
         Choice choice = parts.choice();
-        Geometry geometry = parts.geometry();
-        try {
-            return Optional.of(TrialFit.withoutCures(
-                    geometry,
-                    new Choice(
-                            choice.pistonId(),
-                            choice.gasketId(),
-                            teeth,
-                            OptionalDouble.empty(),
-                            turned,
-                            choice.changed()),
-                    LengthUnit.MM));
-        } catch (UnknownChoice impossible) {
-            return Optional.empty();
+        return new Choice(
+                choice.pistonId(), choice.gasketId(), teeth, OptionalDouble.empty(), turned, choice.changed());
+    }
+
+    /** Every place of the cam, but for all as it should be. */
+    private void out(TrialFit fit, boolean turned) {
+        int most = parts.geometry().cam().map(CamDrive::sprocketTeeth).isPresent() ? MOST_TEETH : 0;
+        for (int teeth = -most; teeth <= most; teeth++) {
+            if (teeth != 0 || turned) {
+                out(fit, teeth, turned);
+            }
         }
     }
 
@@ -165,11 +165,7 @@ final class ReckonedSuspects {
     }
 
     /** The cam out by teeth, the piston turned, or both: any of the valves may meet anything. */
-    private void out(Optional<TrialFit> of, int teeth, boolean turned) {
-        if (of.isEmpty()) {
-            return;
-        }
-        TrialFit fit = of.get();
+    private void out(TrialFit fit, int teeth, boolean turned) {
         List<Met> met = new ArrayList<>(pairs(fit.valveIds()));
         for (int v = 0; v < fit.valveIds().size(); v++) {
             met.add(new Met(
@@ -178,8 +174,7 @@ final class ReckonedSuspects {
                     List.of(fit.valveIds().get(v))));
         }
         String cam = "cam-" + Math.abs(teeth) + (teeth < 0 ? "-early" : "-late");
-        String camWords = "the cam is " + (Math.abs(teeth) == 1 ? "one tooth" : Math.abs(teeth) + " teeth")
-                + (teeth < 0 ? " early" : " late");
+        String camWords = "the cam is " + CamTiming.teeth(teeth);
         double odds = (Math.abs(teeth) == MOST_TEETH ? TWO_TEETH : ONE)
                 * (turned && teeth != 0 ? BOTH : 1)
                 * (turned != parts.choice().turned() && parts.choice().turned() ? AGAINST_JOURNAL : 1);
@@ -219,21 +214,25 @@ final class ReckonedSuspects {
 
     private void add(
             String id, String name, double odds, List<String> at, Reckoned of, TrialFit fit, List<Met> meetings) {
+        TopEnd topEnd =
+                of.teeth() == 0 ? fit.topEnd() : TrialFit.topEnd(parts.geometry(), choice(of.teeth(), of.turned()));
         double[] least = new double[angles.length];
         Arrays.fill(least, Double.POSITIVE_INFINITY);
+        double nearestMm = Double.POSITIVE_INFINITY;
         Finding nearest = meetings.get(0).in(fit);
         for (Met met : meetings) {
-            double[] gap = sweep.approach(fit.topEnd(), met.meeting(), angles, REACH_MM);
+            double[] gap = sweep.approach(topEnd, met.meeting(), angles, REACH_MM);
             for (int i = 0; i < least.length; i++) {
                 least[i] = Math.min(least[i], gap[i]);
             }
-            Finding finding = met.in(fit);
-            if (finding.gap().leastMm() < nearest.gap().leastMm()) {
-                nearest = finding;
+            double own = Arrays.stream(gap).min().orElseThrow();
+            if (own < nearestMm) {
+                nearestMm = own;
+                nearest = met.in(fit);
             }
         }
-        List<Pair> pairs =
-                new Approach(least).pairs(new GapDoubt(nearest.standardUncertaintyMm(), MISTAKEN, MISTAKEN_MM));
+        double doubtMm = nearest.standardUncertaintyMm();
+        List<Pair> pairs = new Approach(least).pairs(new GapDoubt(doubtMm, MISTAKEN, MISTAKEN_MM));
         double meets = pairs.stream().mapToDouble(Pair::weight).sum();
         TightPattern pattern =
                 pairs.isEmpty() ? TightPattern.anywhere() : TightPattern.at(pairs, of.nature() == Nature.HEAD);
@@ -246,7 +245,7 @@ final class ReckonedSuspects {
                 of.turned(),
                 pattern,
                 !pairs.isEmpty());
-        found.add(bare.shown(shows(bare, nearest)));
+        found.add(bare.shown(shows(bare, nearestMm, doubtMm)));
     }
 
     private static String basis(double odds, double meets) {
@@ -260,13 +259,8 @@ final class ReckonedSuspects {
                 100 * meets);
     }
 
-    private static String shows(TightSuspect suspect, Finding nearest) {
-        String gap = String.format(
-                Locale.ROOT,
-                "least gap %s",
-                Unit.MM.figure(
-                        Math.rint(nearest.gap().leastMm() * 100) / 100,
-                        Math.max(0.01, Math.rint(nearest.standardUncertaintyMm() * 100) / 100)));
+    private static String shows(TightSuspect suspect, double leastMm, double doubtMm) {
+        String gap = String.format(Locale.ROOT, "least gap %.2f mm ± %.2f mm", leastMm, doubtMm);
         Optional<Place> forward = suspect.place(true);
         Optional<Place> backward = suspect.place(false);
         return forward.isEmpty() || backward.isEmpty()

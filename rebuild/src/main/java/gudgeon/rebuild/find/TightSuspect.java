@@ -5,6 +5,7 @@ import gudgeon.mechanics.diagnose.TightPattern;
 import gudgeon.mechanics.diagnose.TightPattern.Pair;
 import gudgeon.rebuild.book.Unit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,26 +28,49 @@ record TightSuspect(
         boolean turned,
         TightPattern pattern,
         boolean located) {
+    /** Quantiles one standard deviation to either side of a normal distribution's median. */
+    private static final double BELOW = 0.1587;
+
+    private static final double MIDDLE = 0.5;
+    private static final double ABOVE = 0.8413;
+    private static final double BOTTOM_DEG = 180;
     private static final double CLOSE = 1;
     private static final double NEAR = 2;
     private static final double FAR = 3;
 
-    /** Where it shows turning one way: mean and standard deviation in degrees; empty where that does not follow from the sizes. */
+    /**
+     * Where it shows turning one way; empty where that does not follow from the sizes. Median and half the middle 68 % of the angles
+     * in the order in which turning reaches them, since a mistaken size may move it to quite another place.
+     */
     Optional<Place> place(boolean forward) {
         if (!located) {
             return Optional.empty();
         }
-        double weight = 0;
-        double mean = 0;
-        double square = 0;
-        for (Pair pair : pattern.pairs()) {
-            double angle = forward ? pair.forwardDeg() : pair.backwardDeg();
-            weight += pair.weight();
-            mean += pair.weight() * angle;
-            square += pair.weight() * angle * angle;
+        List<Pair> sorted = pattern.pairs().stream()
+                .sorted(Comparator.comparingDouble(pair -> turned(pair, forward)))
+                .toList();
+        double half = (turned(sorted, forward, ABOVE) - turned(sorted, forward, BELOW)) / 2;
+        double median = turned(sorted, forward, MIDDLE);
+        double deg = (BOTTOM_DEG + (forward ? median : -median)) % FeltAngle.CYCLE_DEG;
+        return Optional.of(new Place(deg < 0 ? deg + FeltAngle.CYCLE_DEG : deg, half));
+    }
+
+    /** How far the crank is turned from bottom dead centre until it shows, in degrees. */
+    private static double turned(Pair pair, boolean forward) {
+        double way = forward ? pair.forwardDeg() - BOTTOM_DEG : BOTTOM_DEG - pair.backwardDeg();
+        return way < 0 ? way + FeltAngle.CYCLE_DEG : way;
+    }
+
+    private static double turned(List<Pair> sorted, boolean forward, double share) {
+        double whole = sorted.stream().mapToDouble(Pair::weight).sum();
+        double sum = 0;
+        for (Pair pair : sorted) {
+            sum += pair.weight();
+            if (sum >= share * whole) {
+                return turned(pair, forward);
+            }
         }
-        mean /= weight;
-        return Optional.of(new Place(mean, Math.sqrt(Math.max(0, square / weight - mean * mean))));
+        return turned(sorted.get(sorted.size() - 1), forward);
     }
 
     /** The same with how it shows in words. */

@@ -110,6 +110,21 @@ public record TrialFit(
                 sentences.whole(findings, gaps.tightForwardDeg(), gaps.tightBackwardDeg()));
     }
 
+    /**
+     * The top end of a choice at the best estimates alone, without looking for gaps; with the full profile where the lift's shape is
+     * not known.
+     *
+     * @throws UnknownChoice as {@link #of(Geometry, Choice, LengthUnit)}
+     */
+    public static TopEnd topEnd(Geometry book, Choice choice) {
+        Model model = model(book, choice);
+        try {
+            return model.topEnd(model.values(), false);
+        } catch (IllegalArgumentException impossible) {
+            throw Impossible.of(book, choice, impossible);
+        }
+    }
+
     /** Whether every gap clears. */
     public boolean allClear() {
         return findings.stream().allMatch(finding -> finding.verdict() == Verdict.CLEARS);

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.mechanics.diagnose;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.find;
+
+import org.jspecify.annotations.NullMarked;
