@@ -39,6 +39,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             RunInCommand.class,
             OptionsCommand.class,
             UndoCommand.class,
+            FindCommand.class,
             PartsCommand.class,
             ScheduleCommand.class,
             BoreCommand.class,
