@@ -51,6 +51,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SpringCommand.class,
             PrintCardCommand.class,
             PrintTorqueCommand.class,
+            PrintRecordCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,

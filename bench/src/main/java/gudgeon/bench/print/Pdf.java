@@ -36,11 +36,25 @@ public final class Pdf {
      * @param values what it shows, by the template's parameters
      */
     public byte[] of(String template, Map<String, ?> values) {
+        return of(template, values, false);
+    }
+
+    /**
+     * A PDF file whose headings, tables and links a screen reader finds, as far as the library marks them.
+     *
+     * @param template as above; it has a title and a language
+     */
+    public byte[] tagged(String template, Map<String, ?> values) {
+        return of(template, values, true);
+    }
+
+    private byte[] of(String template, Map<String, ?> values, boolean tagged) {
         StringOutput page = new StringOutput(65_536);
         templates.render(template, Map.<String, Object>copyOf(values), page);
         ByteArrayOutputStream file = new ByteArrayOutputStream(65_536);
         try (BatikSVGDrawer drawings = new BatikSVGDrawer()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePdfUaAccessibility(tagged);
             builder.useSVGDrawer(drawings)
                     .useFont(Pdf::letters, "plain")
                     .useReplacementText("\u25A1")
@@ -69,7 +83,8 @@ public final class Pdf {
         return control || half || point == 0xFFFE || point == 0xFFFF ? '?' : point;
     }
 
-    static InputStream letters() {
+    /** The letters of every sheet, a TrueType file. */
+    public static InputStream letters() {
         return Objects.requireNonNull(PDDocument.class.getResourceAsStream(LETTERS));
     }
 }

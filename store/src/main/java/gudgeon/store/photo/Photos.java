@@ -128,6 +128,26 @@ public final class Photos {
                 : Optional.empty();
     }
 
+    /**
+     * A photo made smaller, as JPEG. One at a time, since a big picture takes much memory.
+     *
+     * @param longest longest side wanted, in points, above 0
+     * @return the picture; empty if it is not there or can't be read
+     */
+    public synchronized Optional<byte[]> noLongerThan(String hash, int longest) {
+        Optional<Path> file = file(hash, Copy.FULL);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Picture.read(Files.readAllBytes(file.get()), longest)
+                    .noLongerThan(longest)
+                    .jpeg());
+        } catch (IOException | PhotoFault unreadable) {
+            return Optional.empty();
+        }
+    }
+
     private Path path(String hash, Copy copy) {
         return folder.resolve(hash.substring(0, 2)).resolve(hash + copy.ending);
     }

@@ -1,4 +1,4 @@
-package gudgeon.bench.cli;
+package gudgeon.bench.print;
 
 import gudgeon.mechanics.clearance.Curves;
 import gudgeon.rebuild.fit.Finding;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The gaps over the crank angle as a drawing that stands alone: one field for each valve, lines told apart by their dashes. */
-final class GapPicture {
+public final class GapPicture {
     private static final double LEFT = 70;
     private static final double WIDTH = 720;
     private static final double HEIGHT = 260;
@@ -34,7 +34,8 @@ final class GapPicture {
         this.lowestMm = Math.min(0, Math.floor(least));
     }
 
-    static String svg(TrialFit fit, LengthUnit unit) {
+    /** The drawing of a trial fit, lengths in the unit. */
+    public static String svg(TrialFit fit, LengthUnit unit) {
         return new GapPicture(fit, unit).draw();
     }
 
@@ -73,7 +74,7 @@ final class GapPicture {
         for (int deg = 0; deg <= 720; deg += 90) {
             add("<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%d°</text>%n", LEFT + deg, top + HEIGHT + 18, deg);
         }
-        line(top, id, GapKind.BORE, curves.boreMm()[v], "", 0);
+        line(top, id, GapKind.BORE, curves.boreMm()[v], "none", 0);
         line(top, id, GapKind.VALVE, curves.valveMm()[v], "8 4", 1);
         line(top, id, GapKind.NEAREST, curves.nearestMm()[v], "2 3", 2);
         line(top, id, GapKind.SIDE, curves.sideMm()[v], "10 3 2 3", 3);
