@@ -52,6 +52,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PrintCardCommand.class,
             PrintTorqueCommand.class,
             PrintRecordCommand.class,
+            PrintLabelsCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
             ServeCommand.class,

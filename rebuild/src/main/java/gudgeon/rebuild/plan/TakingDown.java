@@ -63,6 +63,11 @@ public record TakingDown(List<Off> next) {
 
     /** A bag for the next part: the number or letter after the one used last, that no bag has yet. */
     public static String suggestedBag(Build build) {
+        return suggestedBags(build, 1).get(0);
+    }
+
+    /** As many bags as are wanted for the next parts, none of which any bag has yet. */
+    public static List<String> suggestedBags(Build build, int count) {
         Set<String> used = new HashSet<>();
         long latest = 0;
         String bag = "0";
@@ -77,9 +82,13 @@ public record TakingDown(List<Off> next) {
                 bag = of;
             }
         }
-        do {
+        List<String> next = new ArrayList<>();
+        while (next.size() < count) {
             bag = Bag.after(bag);
-        } while (used.contains(bag));
-        return bag;
+            if (used.add(bag)) {
+                next.add(bag);
+            }
+        }
+        return next;
     }
 }
