@@ -54,6 +54,11 @@ final class AskedBuild {
         return data.open();
     }
 
+    /** The folder that the shelf and its photos are in. */
+    Path folder() {
+        return data.path();
+    }
+
     /** What a person calls it: its name on the shelf, or that of its engine. */
     String name(Optional<String> id) {
         if (book != null) {

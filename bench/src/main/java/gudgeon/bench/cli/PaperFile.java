@@ -19,6 +19,13 @@ final class PaperFile {
                 .orElseThrow(() -> new Unusable("--paper '" + paper + "' is not known; known are A4, A5 and letter."));
     }
 
+    /** Refuses a file that is there already. */
+    static void refuseIfThere(Path file) {
+        if (Files.exists(file)) {
+            throw new Unusable(file + " is there already; name another file, or remove it first.");
+        }
+    }
+
     /** Writes a file that is not there yet. */
     static void write(Path file, byte[] content) {
         try {

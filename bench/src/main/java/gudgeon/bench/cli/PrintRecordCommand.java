@@ -1,19 +1,19 @@
 package gudgeon.bench.cli;
 
 import gudgeon.bench.print.Pdf;
+import gudgeon.bench.print.record.Pictures;
 import gudgeon.bench.print.record.Progress;
 import gudgeon.bench.print.record.RecordPage;
-import gudgeon.bench.print.record.RecordPdf;
+import gudgeon.bench.print.record.RecordPrint;
 import gudgeon.rebuild.record.BuildRecord;
-import gudgeon.rebuild.record.Wanted;
+import gudgeon.rebuild.record.Wish;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
-import gudgeon.store.shelf.ShelvedJournal;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,76 +23,72 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** The record of a build, to print, to send or to hand on with the engine. */
+/** The record of a build as a file. */
 @Command(
         name = "print-record",
         mixinStandardHelpOptions = true,
-        description = "Writes the record of a build, with its photos, as a PDF file or as one page that needs nothing"
-                + " beside it. Names of people and devices are left out unless asked for.")
+        description = "Writes the record of a build, to print, to send or to hand on: a PDF file, or one web page.")
 final class PrintRecordCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
 
+    @Parameters(
+            paramLabel = "[BUILD] FILE",
+            arity = "1..2",
+            description = "a build on the shelf, unless --book names one; the .pdf or .html file to write")
+    private List<String> words = List.of();
+
     @Mixin
-    private final DataFolder data = new DataFolder();
+    private final AskedBuild asked = new AskedBuild();
 
     @Mixin
     private final PaperFile paper = new PaperFile();
 
-    @Parameters(index = "0", paramLabel = "BUILD", description = "the build's id, as gudgeon builds lists it")
-    private String id = "";
-
-    @Parameters(index = "1", paramLabel = "FILE", description = "the .pdf or .html file to write")
-    private @Nullable Path file;
-
-    @Option(names = "--without-prices", description = "leaves out all money")
+    @Option(names = "--without-prices", description = "leaves prices out")
     private boolean withoutPrices;
 
-    @Option(names = "--with-people", description = "tells the names of sellers, machinists, signers and devices")
+    @Option(names = "--with-people", description = "with the names of people, sellers and devices")
     private boolean withPeople;
 
     @Override
     public Integer call() {
-        Path target = Objects.requireNonNull(file);
-        String name = target.toString().toLowerCase(Locale.ROOT);
-        boolean page = name.endsWith(".html");
-        if (!page && !name.endsWith(".pdf")) {
-            throw new Unusable(target + " ends neither in .pdf nor in .html; name it so that it does.");
+        PrintedBuild printed = PrintedBuild.of(asked, words, 0, "a build and a file");
+        String file = printed.file().toString().toLowerCase(Locale.ROOT);
+        boolean page = file.endsWith(".html");
+        if (!page && !file.endsWith(".pdf")) {
+            throw new Unusable(printed.file() + " ends neither in .pdf nor in .html; name a file of one of these.");
         }
-        BuildRecord told = told();
-        PaperFile.write(target, new byte[0]);
+        PaperFile.refuseIfThere(printed.file());
+        BuildRecord record =
+                BuildRecord.of(printed.build(), printed.name(), lastHash(), new Wish(!withoutPrices, withPeople));
         try {
-            Photos photos = new Photos(data.path());
             if (page) {
-                new RecordPage(photos).write(told, target, Progress.UNSEEN);
+                new RecordPage().write(record, pictures(), printed.file(), Progress.NONE);
             } else {
-                new RecordPdf(new Pdf(), photos).write(told, paper.paper(), target, Progress.UNSEEN);
+                new RecordPrint(new Pdf()).write(record, pictures(), paper.paper(), printed.file(), Progress.NONE);
             }
         } catch (IOException unwritable) {
-            remove(target);
-            throw new Unusable(
-                    target + " can't be written: " + unwritable.getMessage() + ". See that the disk has room.");
+            throw new Unusable(printed.file() + " can't be written: " + unwritable.getMessage()
+                    + ". Check that its folder is there.");
         }
-        Objects.requireNonNull(spec).commandLine().getOut().println(target + " holds the build record.");
+        Objects.requireNonNull(spec).commandLine().getOut().println(printed.file() + " holds the build record.");
         return Gudgeon.CLEAR;
     }
 
-    private BuildRecord told() {
-        try (Shelf shelf = data.open()) {
-            ShelvedJournal journal = shelf.journal(id).orElseThrow(() -> data.noBuild(id));
-            return BuildRecord.of(
-                    shelf.build(id).orElseThrow(() -> data.noBuild(id)),
-                    journal.name(),
-                    journal.head(),
-                    new Wanted(!withoutPrices, withPeople));
+    private String lastHash() {
+        if (asked.isFromFiles()) {
+            return "";
+        }
+        try (Shelf shelf = asked.shelf()) {
+            return shelf.lastHash(words.get(0)).orElse("");
         }
     }
 
-    private static void remove(Path half) {
-        try {
-            Files.deleteIfExists(half);
-        } catch (IOException stays) {
-            throw new Unusable(half + " is only half written and can't be removed; remove it.");
+    private Pictures pictures() {
+        if (asked.isFromFiles()) {
+            return hash -> Optional.empty();
         }
+        Photos photos = new Photos(asked.folder());
+        return hash -> photos.noLongerThan(hash, Pictures.LONGEST);
     }
 }

@@ -20,6 +20,7 @@ import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
 import gudgeon.bench.web.print.PrintRoom;
+import gudgeon.bench.web.record.RecordRoom;
 import gudgeon.bench.web.shelf.ShelfRoom;
 import gudgeon.bench.web.source.InspectRoom;
 import gudgeon.bench.web.source.PartsRoom;
@@ -127,6 +128,7 @@ public final class Bench implements AutoCloseable {
         new BookRoom(pages, builds).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
         new StartRoom(pages, builds, alarms).on(routes);
+        new RecordRoom(pages, builds).on(routes);
         new PhotoRoom(builds).on(routes);
         new EntryRoom(pages, builds, clock).on(routes);
         Map<String, Geometry> byName = new LinkedHashMap<>();

@@ -115,8 +115,8 @@ class PrintRecordCommandTest {
         assertThat(text.replace(" ", "")).contains(hash);
         assertThat(text)
                 .contains("Rattle <from> the top & low compression.", "61.50 EUR", "4.95 EUR", "no certificate")
-                .contains("The crown.", "Gone. The picture is not at hand.")
-                .contains("Condition found", "Trial fit of the parts as measured", "page 1 of ");
+                .contains("The crown.", "The photo is not there any more.")
+                .contains("As it was found", "Trial fit", "page 1 of ");
     }
 
     @Test
@@ -161,7 +161,7 @@ class PrintRecordCommandTest {
                     }
                 }
             }
-            assertThat(links).isGreaterThan(10);
+            assertThat(links).isGreaterThanOrEqualTo(10);
         }
     }
 

@@ -3,22 +3,14 @@ package gudgeon.rebuild.record;
 import java.util.List;
 
 /**
- * A part of the record.
+ * A chapter of a record.
  *
- * @param title its heading
- * @param sentences what stands before its lines
- * @param headings what stands over its lines, without the column of entries
- * @param rows its lines
+ * @param id fit for an address
+ * @param title its title
+ * @param blocks what it holds; never none
  */
-public record Chapter(String title, List<String> sentences, List<String> headings, List<Row> rows) {
+public record Chapter(String id, String title, List<Block> blocks) {
     public Chapter {
-        sentences = List.copyOf(sentences);
-        headings = List.copyOf(headings);
-        rows = List.copyOf(rows);
-    }
-
-    /** Whether it says nothing. */
-    public boolean isEmpty() {
-        return sentences.isEmpty() && rows.isEmpty();
+        blocks = List.copyOf(blocks);
     }
 }

@@ -1,4 +1,4 @@
-/** The build record: all that a rebuild leaves to say to whoever has the engine next. */
+/** What a build hands to the next owner: all of its journal and what follows from it, in chapters. */
 @NullMarked
 package gudgeon.rebuild.record;
 

@@ -251,6 +251,11 @@ public final class Shelf implements AutoCloseable {
         return admission.kept();
     }
 
+    /** The hash at the end of a build's chain; empty if there is no such build. */
+    public synchronized Optional<String> lastHash(String id) {
+        return row(id).map(Journals.Shelved::head);
+    }
+
     /** Walks the chain of a build's journal and says which entry was changed, is missing or was put in. */
     public synchronized Verified verify(String id) {
         return row(id).map(row ->

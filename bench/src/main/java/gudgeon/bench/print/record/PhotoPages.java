@@ -2,11 +2,14 @@ package gudgeon.bench.print.record;
 
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
-import gudgeon.rebuild.record.Shot;
+import gudgeon.rebuild.record.BuildRecord;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -16,127 +19,131 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.jspecify.annotations.Nullable;
 
-/** Pages with two photos each behind a record's text, and the foot of every page. Lengths are points of the page, 1/72 in. */
+/** Photos behind a document, two on a page with what they show; then every page with its number and the build's name. */
 final class PhotoPages {
     private static final float POINTS_PER_MM = 72 / 25.4f;
-    private static final float EDGE = 14 * POINTS_PER_MM;
-    private static final float LETTER = 9;
-    private static final float LINE = 12;
-    private static final int CAPTION_LINES = 4;
+    private static final float EDGE = 15 * POINTS_PER_MM;
+    private static final float LETTERS = 10;
+    private static final float LINE = 13;
+    private static final int MOST_LINES = 4;
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final PDDocument document;
-    private final PDRectangle sheet;
-    private final PDType0Font font;
-    private Optional<PDPage> half = Optional.empty();
+    private final PDRectangle size;
+    private final PDType0Font letters;
+    private @Nullable PDPageContentStream pen;
+    private boolean upper = true;
 
-    PhotoPages(PDDocument document, Paper.Sheet paper) throws IOException {
+    PhotoPages(PDDocument document, Paper.Sheet sheet) throws IOException {
         this.document = document;
-        this.sheet = new PDRectangle((float) paper.widthMm() * POINTS_PER_MM, (float) paper.heightMm() * POINTS_PER_MM);
-        this.font = PDType0Font.load(document, Pdf.letters());
+        size = new PDRectangle((float) sheet.widthMm() * POINTS_PER_MM, (float) sheet.heightMm() * POINTS_PER_MM);
+        try (InputStream file = Pdf.letters()) {
+            letters = PDType0Font.load(document, file);
+        }
     }
 
-    /** Adds a photo, or only what it showed if the picture is not there. */
-    void add(Optional<byte[]> jpeg, Shot shot) throws IOException {
-        boolean lower = half.isPresent();
-        PDPage page = half.orElseGet(() -> new PDPage(sheet));
-        if (!lower) {
+    void add(BuildRecord.Photo photo, Optional<byte[]> jpeg) throws IOException {
+        if (upper) {
+            end();
+            PDPage page = new PDPage(size);
             document.addPage(page);
+            pen = new PDPageContentStream(document, page);
         }
-        half = lower ? Optional.empty() : Optional.of(page);
-        float height = (sheet.getHeight() - 2 * EDGE) / 2;
-        float top = sheet.getHeight() - EDGE - (lower ? height : 0);
-        float room = height - (CAPTION_LINES + 1) * LINE;
-        try (PDPageContentStream pen = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
-            float under = top;
-            if (jpeg.isPresent()) {
-                under = top - draw(pen, JPEGFactory.createFromByteArray(document, jpeg.get()), top, room);
-            }
-            String missing = jpeg.isPresent() ? "" : " The picture is not at hand.";
-            float y = under - LINE;
-            for (String line : lines("Entry " + shot.entry() + ". " + shot.caption() + missing)) {
-                write(pen, line, EDGE, y);
-                y -= LINE;
+        float half = (size.getHeight() - 2 * EDGE) / 2;
+        float bottom = upper ? EDGE + half : EDGE;
+        List<String> caption = lines("Entry " + photo.entry() + ". " + photo.caption()
+                + (jpeg.isEmpty() ? " (The photo is not there any more.)" : ""));
+        float text = caption.size() * LINE + 6;
+        if (jpeg.isPresent() && pen != null) {
+            PDImageXObject image = JPEGFactory.createFromStream(document, new ByteArrayInputStream(jpeg.get()));
+            float scale =
+                    Math.min((size.getWidth() - 2 * EDGE) / image.getWidth(), (half - text - 10) / image.getHeight());
+            pen.drawImage(image, EDGE, bottom + text, image.getWidth() * scale, image.getHeight() * scale);
+        }
+        for (int i = 0; i < caption.size() && pen != null; i++) {
+            say(pen, caption.get(i), EDGE, bottom + text - 4 - (i + 1) * LINE);
+        }
+        upper = !upper;
+    }
+
+    void end() throws IOException {
+        if (pen != null) {
+            pen.close();
+            pen = null;
+        }
+    }
+
+    /** Writes name and number below every page. */
+    void number(String name) throws IOException {
+        int count = document.getNumberOfPages();
+        for (int i = 0; i < count; i++) {
+            PDPage page = document.getPage(i);
+            try (PDPageContentStream foot = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
+                // no part of the text for a reader that reads aloud
+                foot.beginMarkedContent(COSName.ARTIFACT);
+                String number = "page " + (i + 1) + " of " + count;
+                float right = page.getMediaBox().getWidth() - EDGE - width(number);
+                say(foot, number, right, EDGE / 2);
+                say(foot, shortened(name, right - EDGE - LETTERS), EDGE, EDGE / 2);
+                foot.endMarkedContent();
             }
         }
     }
 
-    private float draw(PDPageContentStream pen, PDImageXObject image, float top, float room) throws IOException {
-        float width = sheet.getWidth() - 2 * EDGE;
-        float scale = Math.min(width / image.getWidth(), room / image.getHeight());
-        float high = image.getHeight() * scale;
-        pen.drawImage(image, EDGE, top - high, image.getWidth() * scale, high);
-        return high;
-    }
-
-    /** Writes the build's name and the page's number on every page. */
-    void number(String build) throws IOException {
-        int pages = document.getNumberOfPages();
-        String name = shown(build);
-        for (int n = 0; n < pages; n++) {
-            PDPage page = document.getPage(n);
-            try (PDPageContentStream pen = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
-                pen.beginMarkedContent(COSName.ARTIFACT);
-                String number = "page " + (n + 1) + " of " + pages;
-                float right = page.getMediaBox().getWidth() - EDGE;
-                write(pen, number, right - width(number), EDGE / 2);
-                write(pen, cut(name, right - EDGE - width(number) - 2 * LINE), EDGE, EDGE / 2);
-                pen.endMarkedContent();
-            }
-        }
-    }
-
-    private void write(PDPageContentStream pen, String text, float x, float y) throws IOException {
-        pen.beginText();
-        pen.setFont(font, LETTER);
-        pen.newLineAtOffset(x, y);
-        pen.showText(text);
-        pen.endText();
+    private void say(PDPageContentStream to, String text, float x, float y) throws IOException {
+        to.beginText();
+        to.setFont(letters, LETTERS);
+        to.newLineAtOffset(x, y);
+        to.showText(text);
+        to.endText();
     }
 
     private List<String> lines(String text) throws IOException {
+        float most = size.getWidth() - 2 * EDGE;
         List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : shown(text).split(" ", -1)) {
+        StringBuilder line = new StringBuilder();
+        for (String word : SPACES.splitAsStream(shown(text)).toList()) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (width(longer) > sheet.getWidth() - 2 * EDGE && !line.isEmpty()) {
-                lines.add(line);
-                longer = word;
+            if (width(longer) > most && !line.isEmpty()) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(shortened(word, most));
+            } else {
+                line.setLength(0);
+                line.append(shortened(longer, most));
             }
-            line = cut(longer, sheet.getWidth() - 2 * EDGE);
         }
-        lines.add(line);
-        return lines.size() > CAPTION_LINES ? lines.subList(0, CAPTION_LINES) : lines;
+        lines.add(line.toString());
+        return lines.size() <= MOST_LINES ? lines : lines.subList(0, MOST_LINES);
     }
 
-    private String cut(String text, float width) throws IOException {
-        String kept = text;
-        while (width(kept) > width) {
-            kept = kept.substring(0, kept.offsetByCodePoints(kept.length(), -1));
+    private String shortened(String text, float most) throws IOException {
+        String shown = shown(text);
+        while (width(shown) > most) {
+            shown = shown.substring(0, shown.length() - 1);
         }
-        return kept;
+        return shown;
     }
 
     private float width(String text) throws IOException {
-        return font.getStringWidth(text) * LETTER / 1000;
+        return letters.getStringWidth(text) / 1000 * LETTERS;
     }
 
-    /** With a box for every letter that the font does not have. */
+    /** What the letters can't show is shown as a box of their own. */
     private String shown(String text) {
         StringBuilder shown = new StringBuilder();
-        text.codePoints().map(this::orBox).forEach(shown::appendCodePoint);
+        text.codePoints().forEach(point -> shown.appendCodePoint(has(point) ? point : '?'));
         return shown.toString();
     }
 
-    private int orBox(int point) {
-        if (Character.isWhitespace(point)) {
-            return ' ';
-        }
+    private boolean has(int point) {
         try {
-            font.encode(Character.toString(point));
-            return point;
+            letters.encode(Character.toString(point));
+            return true;
         } catch (IOException | IllegalArgumentException unknown) {
-            return '□';
+            return false;
         }
     }
 }

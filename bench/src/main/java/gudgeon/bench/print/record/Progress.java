@@ -1,15 +1,15 @@
 package gudgeon.bench.print.record;
 
-/** Is told how far a record is. */
+/** Who is told how far a print has come. */
 @FunctionalInterface
 public interface Progress {
-    /** Tells nobody. */
-    Progress UNSEEN = share -> {};
+    /** For one who does not ask. */
+    Progress NONE = share -> {};
 
     /**
-     * So much is done.
+     * Tells how far it has come.
      *
-     * @param share from 0 to 1, never less than the time before
+     * @param share from 0 to 1
      */
-    void done(double share);
+    void at(double share);
 }

@@ -2,42 +2,64 @@ package gudgeon.bench.print.record;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
 import gg.jte.output.WriterOutput;
-import gudgeon.bench.print.GapPicture;
-import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.record.BuildRecord;
-import gudgeon.store.photo.Photos;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Base64;
 import java.util.Map;
+import java.util.Optional;
 
-/** The record as one page that needs nothing beside it: its photos are part of it. */
+/** Writes a record as one page with its pictures in it. */
 public final class RecordPage {
+    /** Where the pictures go, which are too many to be held at once. */
+    private static final String HERE = "<div id=\"photos-here\"></div>";
+
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
-    private final Photos photos;
 
-    public RecordPage(Photos photos) {
-        this.photos = photos;
-    }
-
-    /** Writes it into a file that is not there yet, or is empty. */
-    public void write(BuildRecord told, Path file, Progress progress) throws IOException {
-        List<PhotoShown> shown = new ArrayList<>();
-        told.photos().forEach(shot -> shown.add(new PhotoShown(shot, photos)));
-        try (Writer page = Files.newBufferedWriter(file)) {
-            templates.render(
-                    "print/record/page.jte",
-                    Map.of("told", told, "drawing", drawing(told), "photos", shown, "progress", progress),
-                    new WriterOutput(page));
+    /**
+     * Writes the page.
+     *
+     * @throws IOException if the file can't be written
+     */
+    public void write(BuildRecord record, Pictures pictures, Path file, Progress progress) throws IOException {
+        StringOutput page = new StringOutput(65_536);
+        templates.render("record/alone.jte", Map.of("record", record), page);
+        String text = page.toString();
+        int here = text.indexOf(HERE);
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file));
+                Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8)) {
+            writer.write(text, 0, here);
+            int done = 0;
+            for (BuildRecord.Photo photo : record.photos()) {
+                writer.write("<figure>");
+                templates.render("record/photo.jte", Map.of("photo", photo), new WriterOutput(writer));
+                picture(pictures.jpeg(photo.hash()), photo, writer, out);
+                writer.write("</figure>\n");
+                progress.at(++done / (double) record.photos().size());
+            }
+            writer.write(text.substring(here + HERE.length()));
         }
-        progress.done(1);
+        progress.at(1);
     }
 
-    static String drawing(BuildRecord told) {
-        return told.fit().map(fit -> GapPicture.svg(fit, LengthUnit.MM)).orElse("");
+    private static void picture(Optional<byte[]> jpeg, BuildRecord.Photo photo, Writer writer, OutputStream out)
+            throws IOException {
+        if (jpeg.isEmpty()) {
+            writer.write("<p>The photo is not there any more.</p>");
+            return;
+        }
+        writer.write("<img alt=\"Photo of entry " + photo.entry() + "\" src=\"data:image/jpeg;base64,");
+        writer.flush();
+        // letters of base 64 only, so nothing in it can end the attribute
+        out.write(Base64.getEncoder().encode(jpeg.get()));
+        writer.write("\">");
     }
 }

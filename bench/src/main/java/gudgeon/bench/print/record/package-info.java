@@ -1,4 +1,4 @@
-/** The build record on paper and as one page that stands alone. */
+/** The record of a build on paper, and as one page that needs nothing else. */
 @NullMarked
 package gudgeon.bench.print.record;
 

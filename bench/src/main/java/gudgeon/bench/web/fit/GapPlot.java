@@ -55,6 +55,11 @@ public record GapPlot(String title, String id, List<Line> lines, List<String> ti
         }
     }
 
+    /** The same in millimetres, as a print has it. */
+    public static List<GapPlot> of(TrialFit fit) {
+        return of(fit, fit.curves(1), Lengths.MM);
+    }
+
     /** A plot for each valve, and one of the gaps that belong to no one valve. */
     static List<GapPlot> of(TrialFit fit, Curves curves, Lengths lengths) {
         List<GapPlot> plots = new ArrayList<>();

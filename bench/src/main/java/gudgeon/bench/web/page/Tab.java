@@ -12,7 +12,8 @@ public enum Tab {
     START("Start", "/start"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),
-    JOURNAL("Journal", "/journal");
+    JOURNAL("Journal", "/journal"),
+    RECORD("Record", "/record");
 
     private final String word;
     private final String path;

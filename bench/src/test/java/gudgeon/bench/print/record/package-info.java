@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.bench.print.record;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.record;
+
+import org.jspecify.annotations.NullMarked;
