@@ -6,6 +6,7 @@ import gudgeon.bench.web.engine.EngineRoom;
 import gudgeon.bench.web.entry.EntryRoom;
 import gudgeon.bench.web.fasten.FastenersRoom;
 import gudgeon.bench.web.fasten.JointRoom;
+import gudgeon.bench.web.find.FindRoom;
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.journal.JournalRoom;
 import gudgeon.bench.web.measure.BoreRoom;
@@ -128,6 +129,7 @@ public final class Bench implements AutoCloseable {
         new BookRoom(pages, builds).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
         new StartRoom(pages, builds, alarms).on(routes);
+        new FindRoom(pages, builds).on(routes);
         new RecordRoom(pages, builds).on(routes);
         new PhotoRoom(builds).on(routes);
         new EntryRoom(pages, builds, clock).on(routes);

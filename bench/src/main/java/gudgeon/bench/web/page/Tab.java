@@ -9,6 +9,7 @@ public enum Tab {
     PARTS("Parts", "/parts"),
     FASTENERS("Fasteners", "/fasteners"),
     ASSEMBLE("Assemble", "/assemble"),
+    FAULT("Fault", "/fault"),
     START("Start", "/start"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),
