@@ -20,7 +20,9 @@ import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
+import gudgeon.bench.web.print.LabelRoom;
 import gudgeon.bench.web.print.PrintRoom;
+import gudgeon.bench.web.print.PrintsRoom;
 import gudgeon.bench.web.record.RecordRoom;
 import gudgeon.bench.web.shelf.ShelfRoom;
 import gudgeon.bench.web.source.InspectRoom;
@@ -116,6 +118,8 @@ public final class Bench implements AutoCloseable {
         new PaperRoom(pages, builds).on(routes);
         new FastenersRoom(pages, builds).on(routes);
         new PrintRoom(pages, builds).on(routes);
+        new PrintsRoom(pages, builds).on(routes);
+        new LabelRoom(pages, builds, clock).on(routes);
         new JointRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
         new PartsRoom(pages, builds, clock).on(routes);

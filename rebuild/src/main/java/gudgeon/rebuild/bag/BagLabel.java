@@ -54,7 +54,7 @@ public record BagLabel(Bag bag, String title, String date, List<String> parts, L
 
     private static List<String> further(Bag bag, List<InBag> left) {
         List<String> lines = new ArrayList<>();
-        addAll(lines, "", left.stream().flatMap(one -> Stream.of(one.state(), one.side())));
+        addAll(lines, "", left.stream().flatMap(one -> Stream.of(one.isDecided() ? one.state() : "", one.side())));
         addAll(lines, "For: ", left.stream().flatMap(one -> one.step().stream()).map(Step::name));
         addAll(lines, "Kept: ", bag.places().stream().limit(1));
         return lines;

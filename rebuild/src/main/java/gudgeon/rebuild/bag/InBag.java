@@ -56,9 +56,14 @@ public record InBag(
         List<String> sides = position.spaces().stream().map(Space::word).toList();
         return switch (sides.size()) {
             case 0 -> "";
-            case 1 -> sides.get(0) + " side";
+            case 1 -> position.spaces().get(0) == Space.OUTSIDE ? sides.get(0) : sides.get(0) + " side";
             default -> "between " + String.join(" and ", sides);
         };
+    }
+
+    /** Whether it is known what is to become of it. */
+    public boolean isDecided() {
+        return back || position.singleUse() || becomes.isPresent();
     }
 
     /** How it stands, in a few words. */

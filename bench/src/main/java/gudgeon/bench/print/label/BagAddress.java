@@ -65,7 +65,10 @@ public record BagAddress(String bench, String build, String name) {
     /** What the codes do, for whoever reads the print. */
     public String sentence() {
         if (!opensPages()) {
-            return "The codes hold only the name of bag and build: no address was given at which a phone reaches the bench.";
+            return "The codes hold only the name of bag and build: "
+                    + (bench.isEmpty()
+                            ? "no address was given at which a phone reaches the bench."
+                            : "a build that is not on the shelf has no pages.");
         }
         String host = Optional.ofNullable(URI.create(bench).getHost()).orElse("");
         boolean here = host.equals("localhost") || host.startsWith("127.") || host.equals("[::1]");

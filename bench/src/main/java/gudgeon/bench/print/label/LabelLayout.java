@@ -14,6 +14,7 @@ final class LabelLayout {
 
     private static final double LINE = 4.1;
     private static final double LOW = 30;
+    private static final double NARROW = 45;
     private static final double LEAST_FREE_FOR_PEN = 5;
     private static final int LINES_WITH_PEN = 6;
 
@@ -34,10 +35,11 @@ final class LabelLayout {
         height = sheet.height();
         boolean low = height < LOW;
         edge = low ? 1.8 : 3;
-        titlePoints = low ? 14 : 16;
-        titleHeight = low ? 5.4 : 6.2;
         codeSize = Math.min(Math.min(height - 2 * edge, 0.34 * width), 30);
         textWidth = width - 2 * edge - codeSize - 1.5;
+        boolean narrow = low || textWidth < NARROW;
+        titlePoints = narrow ? 14 : 16;
+        titleHeight = narrow ? 5.4 : 6.2;
     }
 
     Placed of(BagLabel label) {

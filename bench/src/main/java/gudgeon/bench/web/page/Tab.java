@@ -14,6 +14,7 @@ public enum Tab {
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),
     JOURNAL("Journal", "/journal"),
+    PRINTS("Prints", "/prints"),
     RECORD("Record", "/record");
 
     private final String word;

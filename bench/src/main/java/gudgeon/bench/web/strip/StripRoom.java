@@ -56,7 +56,9 @@ public final class StripRoom {
                                 .map(step -> JointView.of(build, step))
                                 .orElse(List.of()),
                         "bag",
-                        TakingDown.suggestedBag(build),
+                        Optional.ofNullable(ctx.queryParam("bag"))
+                                .filter(bag -> !bag.isBlank())
+                                .orElseGet(() -> TakingDown.suggestedBag(build)),
                         "searched",
                         searched,
                         "off",
