@@ -209,6 +209,9 @@ class RebuildTest {
                 "/options",
                 "/engine/piston",
                 "/book",
+                "/prints",
+                "/bag?of=1",
+                "/bag?of=99",
                 "/journal")) {
             person.open(page);
             person.sound(page);
