@@ -82,6 +82,62 @@ class PrintCommandsTest {
     }
 
     @Test
+    void writesLabels() throws IOException {
+        Path file = folder.resolve("labels.pdf");
+        String book = Path.of("..", "examples", "tarn-98.yaml").toString();
+        String journal = Path.of("..", "examples", "tarn-98.jsonl").toString();
+        Terminal printed =
+                run("print-labels", "--book", book, "--journal", journal, "--sheet", "letter-30", "--first", "5", file);
+        assertThat(printed.code()).as(printed.err()).isZero();
+        assertThat(printed.out())
+                .contains(
+                        "20 labels on 1 sheet: letter, 3 × 10 labels", "The codes hold only the name of bag and build");
+        // as the demo's journal has it: bag 3 holds the carburettor and its O-ring
+        assertThat(text(file)).contains("Bag 3 2026-10-03 carburettor O-ring of");
+        Path empty = folder.resolve("empty.pdf");
+        Terminal more = run(
+                "print-labels",
+                "--book",
+                book,
+                "--empty",
+                "2",
+                "--address",
+                "http://192.168.1.20:8080",
+                "--trial",
+                "--paper",
+                "A4",
+                "--labels",
+                "2 x 7",
+                "--size",
+                "99.1 x 38.1",
+                "--gap",
+                "2.5 x 0",
+                empty);
+        assertThat(more.code()).as(more.err()).isZero();
+        assertThat(more.out()).contains("a build that is not on the shelf has no pages");
+        assertThat(text(empty)).contains("Bag 1", "Bag 2", "This line is 100 mm");
+    }
+
+    @Test
+    void labelsThatDoNotFitAreRefused() throws IOException {
+        String file = folder.resolve("none.pdf").toString();
+        Terminal small =
+                run("print-labels", "--book", book(), "--empty", "3", "--size", "20 x 10", "--labels", "3 x 8", file);
+        assertThat(small.code()).isEqualTo(2);
+        assertThat(small.err()).contains("A label of 20 × 10 mm is too small to be read");
+        assertThat(run("print-labels", "--book", book(), "--empty", "3", "--first", "25", file)
+                        .err())
+                .contains("The first free label must be from 1 to 24, not 25.");
+        assertThat(run("print-labels", "--book", book(), "--empty", "3", "--address", "here", file)
+                        .err())
+                .contains("'here' is no address of a bench");
+        assertThat(run("print-labels", "--book", book(), "--empty", "900", file).err())
+                .contains("--empty must be from 1 to 500");
+        assertThat(run("print-labels", "--book", book(), file).err()).contains("There is nothing to label");
+        assertThat(Files.exists(Path.of(file))).isFalse();
+    }
+
+    @Test
     void whatCanNotBePrintedIsRefusedWithASentence() throws IOException {
         String book = book();
         Path file = folder.resolve("none.pdf");

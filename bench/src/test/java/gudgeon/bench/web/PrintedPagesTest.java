@@ -75,6 +75,7 @@ class PrintedPagesTest {
     @Test
     void givesCardAndTorqueSheet() throws Exception {
         assertThat(text(get("/print/card/cover?paper=letter"))).contains("Tarn 98 <no. 2043>: Clutch cover", "M6 × 40");
+        assertThat(text(get("/print/card?joint=cover&paper=A5"))).contains("M6 × 40");
         assertThat(text(get("/print/torque"))).contains("Torque sheet", "9 N·m, the maker's");
     }
 
@@ -83,6 +84,10 @@ class PrintedPagesTest {
         String all = new String(get("/fasteners").body(), StandardCharsets.UTF_8);
         String one = new String(get("/fasteners/joint/cover").body(), StandardCharsets.UTF_8);
         assertThat(all).contains("/builds/" + id + "/print/torque");
+        String prints = new String(get("/prints").body(), StandardCharsets.UTF_8);
+        assertThat(prints)
+                .contains("/print/torque", "clutch cover", "/print/labels")
+                .doesNotContain("sump plug");
         assertThat(one).contains("/builds/" + id + "/print/card/cover?paper=A5");
     }
 
@@ -92,5 +97,6 @@ class PrintedPagesTest {
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(new String(answer.body(), StandardCharsets.UTF_8)).contains("Sump plug has no hole with a place");
         assertThat(get("/print/card/nothing").statusCode()).isEqualTo(404);
+        assertThat(get("/print/card").statusCode()).isEqualTo(404);
     }
 }

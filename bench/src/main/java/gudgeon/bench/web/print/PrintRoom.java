@@ -19,8 +19,8 @@ import io.javalin.http.NotFoundResponse;
 import java.util.Optional;
 
 /**
- * PDF files of a build's fasteners: {@code /builds/<id>/print/card/<joint>} and {@code /builds/<id>/print/torque}, each with
- * {@code ?paper=A4}.
+ * PDF files of a build's fasteners: {@code /builds/<id>/print/card/<joint>}, the same by a form as
+ * {@code /builds/<id>/print/card?joint=<joint>}, and {@code /builds/<id>/print/torque}, each with {@code paper=A4}.
  */
 public final class PrintRoom {
     private final Pages pages;
@@ -38,13 +38,14 @@ public final class PrintRoom {
 
     /** Opens the room. */
     public void on(RoutesConfig routes) {
-        routes.get("/builds/{build}/print/card/{joint}", this::card);
+        routes.get("/builds/{build}/print/card", ctx -> card(ctx, Optional.ofNullable(ctx.queryParam("joint"))));
+        routes.get("/builds/{build}/print/card/{joint}", ctx -> card(ctx, Optional.of(ctx.pathParam("joint"))));
         routes.get("/builds/{build}/print/torque", this::torque);
     }
 
-    private void card(Context ctx) {
+    private void card(Context ctx, Optional<String> named) {
         Opened opened = builds.open(ctx, Tab.FASTENERS);
-        JointNow joint = JointNow.of(opened.build(), ctx.pathParam("joint")).orElseThrow(NotFoundResponse::new);
+        JointNow joint = named.flatMap(id -> JointNow.of(opened.build(), id)).orElseThrow(NotFoundResponse::new);
         Asked asked = CardLayout.of(Card.of(joint), paper(ctx));
         if (asked instanceof Asked.Ready ready) {
             give(ctx, cards.of(opened.frame().name(), ready.layout()), "card-" + joint.id());
