@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param off how it came off
  * @param entry number of the entry that says so
  * @param at when that was
- * @param back whether it is in the engine again, so that it lies there no more
+ * @param count how many of it still lie there; the others are in the engine again
  * @param becomes what is to become of it, once decided
  * @param step the step that fits it, if the book has one
  */
@@ -28,7 +28,7 @@ public record InBag(
         TakenOff off,
         long entry,
         Instant at,
-        boolean back,
+        int count,
         Optional<Disposition> becomes,
         Optional<Step> step) {
 
@@ -36,19 +36,37 @@ public record InBag(
         List<Told<TakenOff>> told = build.told(TakenOff.class, position.id());
         Place place = build.place(position.id());
         Optional<Step> step = build.structure().stepFitting(position.id());
-        boolean back = !place.isOut() && place.part().isEmpty();
         return told.isEmpty()
                 ? Optional.empty()
                 : Optional.of(told.get(told.size() - 1))
                         .map(last -> new InBag(
-                                position, last.fact(), last.number(), last.at(), back, place.disposition(), step));
+                                position,
+                                last.fact(),
+                                last.number(),
+                                last.at(),
+                                left(last.fact(), place),
+                                place.disposition(),
+                                step));
+    }
+
+    /** A part by another name that was fitted in its stead leaves the old one where it is. */
+    private static int left(TakenOff off, Place place) {
+        if (place.isOut() || !place.part().isEmpty()) {
+            return off.count();
+        }
+        return place.isFilled() ? 0 : Math.max(0, off.count() - place.count());
+    }
+
+    /** Whether all of it is in the engine again. */
+    public boolean back() {
+        return count == 0;
     }
 
     /** What it is and how many there are, such as "2 × valve collet"; where the book has another number, that too. */
     public String words() {
-        int count = off.count();
-        String named = count > 1 ? count + " × " + position.name() : position.name();
-        return count == position.quantity() ? named : named + " (" + count + " of " + position.quantity() + ")";
+        int many = back() ? off.count() : count;
+        String named = many > 1 ? many + " × " + position.name() : position.name();
+        return many == position.quantity() ? named : named + " (" + many + " of " + position.quantity() + ")";
     }
 
     /** Which side of the engine it belongs to, such as "wet side"; empty where the book does not say. */
@@ -63,12 +81,12 @@ public record InBag(
 
     /** Whether it is known what is to become of it. */
     public boolean isDecided() {
-        return back || position.singleUse() || becomes.isPresent();
+        return back() || position.singleUse() || becomes.isPresent();
     }
 
     /** How it stands, in a few words. */
     public String state() {
-        if (back) {
+        if (back()) {
             return "in the engine again";
         }
         if (position.singleUse()) {
