@@ -43,9 +43,10 @@ final class Written {
         return list(List.of(hundredth(point.x()), hundredth(point.y())));
     }
 
-    /** A number to the hundredth, without zeros at its end. */
+    /** A number to the hundredth, with one decimal at least. */
     static String hundredth(double number) {
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        BigDecimal stripped = rounded.stripTrailingZeros();
+        return (stripped.scale() < 1 ? stripped.setScale(1, RoundingMode.UNNECESSARY) : stripped).toPlainString();
     }
 }

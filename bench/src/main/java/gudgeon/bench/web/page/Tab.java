@@ -10,6 +10,7 @@ public enum Tab {
     FASTENERS("Fasteners", "/fasteners"),
     ASSEMBLE("Assemble", "/assemble"),
     FAULT("Fault", "/fault"),
+    TIMING("Timing", "/timing"),
     START("Start", "/start"),
     UNDO("Undo", "/undo"),
     ENGINE("Engine", "/engine"),

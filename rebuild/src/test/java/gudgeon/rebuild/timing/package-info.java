@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.timing;
+
+import org.jspecify.annotations.NullMarked;
