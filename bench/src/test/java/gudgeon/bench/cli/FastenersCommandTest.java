@@ -37,6 +37,13 @@ class FastenersCommandTest {
     }
 
     @Test
+    void aScrewShorterThanWhatItClampsIsNoMatterOfThread() {
+        Terminal asked = run("bolt-length", "--thread", "M6", "--stack", "40", "--length", "30");
+        assertThat(asked.code()).isEqualTo(1);
+        assertThat(asked.out()).contains("30 mm is too short: it does not reach through the 40 mm it clamps.");
+    }
+
+    @Test
     void unusableInputGetsItsSentence() {
         assertThat(run("bolt-length", "--thread", "M6.5", "--stack", "28").err())
                 .contains("M6.5");

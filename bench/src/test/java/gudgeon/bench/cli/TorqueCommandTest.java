@@ -26,6 +26,10 @@ class TorqueCommandTest {
         assertThat(shallow.get("weakest").asText()).isEqualTo("thread");
         JsonNode bare = json("torque", "M6", "--into", "alloy", "--depth", "12", "--json");
         assertThat(bare.get("weakest").asText()).isEqualTo("bearing");
+        assertThat(bare.get("sentences").toString())
+                .contains("The metal under the head sets it")
+                .contains("With a hard washer under the head it may be 7.6")
+                .doesNotContain("pressed into");
     }
 
     /** VDI 2230 has about 22.8 N·m for M8x1 of class 8.8 at a friction of 0.10, so less at 0.08 and more at 0.14. */
@@ -88,6 +92,13 @@ class TorqueCommandTest {
         assertThat(answer.get("settingNm").asDouble()).isEqualTo(9 * 254.0 / 314.0, within(1e-9));
         assertThat(answer.get("trusted").asBoolean()).isTrue();
         assertThat(answer.get("setting").asText()).endsWith("lbf·ft");
+    }
+
+    @Test
+    void nobodyIsToldToSetAWrenchBeyondItsScale() {
+        assertThat(run("wrench", "5 to 25 N.m", "1000 N.m").out())
+                .contains("would have to be set to 1000 N·m", "more than its scale has")
+                .doesNotContain("Set the");
     }
 
     @Test

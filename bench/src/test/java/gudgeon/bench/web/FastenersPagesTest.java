@@ -256,6 +256,11 @@ class FastenersPagesTest {
     }
 
     private String[] photo(String... other) {
+        return photo(List.of("100 100", "1288 100", "1288 940", "100 940"), other);
+    }
+
+    /** With the sheet's corners marked at these places, from top left clockwise. */
+    private String[] photo(List<String> corners, String... other) {
         List<String> fields = new ArrayList<>(List.of(
                 "joint",
                 "cover-joint",
@@ -264,13 +269,13 @@ class FastenersPagesTest {
                 "sheet",
                 "A4 on its side",
                 "corner.top-left",
-                "100 100",
+                corners.get(0),
                 "corner.top-right",
-                "1288 100",
+                corners.get(1),
                 "corner.bottom-right",
-                "1288 940",
+                corners.get(2),
                 "corner.bottom-left",
-                "100 940",
+                corners.get(3),
                 "mark.h1",
                 "1400 900",
                 "mark.h2",
@@ -308,6 +313,19 @@ class FastenersPagesTest {
                 .contains("The sheet's corner top left is not marked")
                 .contains("Hole h1: 'here' is not two numbers");
         assertThat(refused("joint-photographed", photo("mark.h4", "1400 900"))).contains("h1 and h4 lie on one spot");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    100 100;1288 940;1288 100;100 940 | marked crosswise
+                    1288 100;100 100;100 940;1288 940 | marked the wrong way round
+                    100 100;700 100;1288 100;100 940 | in line
+                    100 100;100 100;1288 940;100 940 | on one spot
+                    """)
+    void cornersThatMakeNoSheetAreRefusedWithTheOrderWanted(String corners, String said) throws Exception {
+        assertThat(refused("joint-photographed", photo(List.of(corners.split(";")), "mark.h4", "1400 700")))
+                .contains(said)
+                .contains("Mark top left, top right, bottom right and bottom left, in this order.");
     }
 
     @ParameterizedTest

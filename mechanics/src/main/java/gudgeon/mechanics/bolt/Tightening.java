@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
 
 /**
  * How tight a fastener may be: the weakest of the bolt, the thread it is screwed into and the metal under its head, with the span of
- * preload that friction makes. A torque is safe when the limit is kept at the least friction, where it pulls hardest.
+ * preload that friction makes. Bolt and thread are kept whole at the least friction, where a torque pulls hardest, for what they
+ * suffer stays; a head that is pressed in only lets the joint settle, and is kept from it at the usual friction.
  *
  * @param bolt the fastener
  * @param seat what holds it
@@ -26,21 +27,20 @@ public record Tightening(Bolt bolt, Seat seat, Friction friction) {
         return bears;
     }
 
-    /** What gives way first. */
+    /** What gives way at the least torque. */
     public Limit weakest() {
-        return bearsN().entrySet().stream()
-                .min(Comparator.comparingDouble(Map.Entry::getValue))
-                .orElseThrow()
-                .getKey();
+        return bearsN().keySet().stream()
+                .min(Comparator.comparingDouble(this::mostNm))
+                .orElseThrow();
     }
 
-    /** Greatest torque in N·m that all of them bear at the least friction. */
+    /** Greatest torque in N·m that all of them bear, each at the friction that it is reckoned with. */
     public double mostNm() {
         return mostNm(weakest());
     }
 
     /**
-     * Greatest torque in N·m that one of them bears at the least friction.
+     * Greatest torque in N·m that one of them bears: bolt and thread at the least friction, the metal under the head at the usual one.
      *
      * @throws IllegalArgumentException when it is not known what that one bears
      */
@@ -49,7 +49,12 @@ public record Tightening(Bolt bolt, Seat seat, Friction friction) {
         if (bears == null) {
             throw new IllegalArgumentException("it is not known what " + limit + " bears");
         }
-        return bears * bolt.torquePerN(friction.least());
+        return bears * bolt.torquePerN(limit == Limit.BEARING ? friction.usual() : friction.least());
+    }
+
+    /** The same fastener with a washer of ISO 7089 that is not of soft metal under its head. */
+    public Tightening onWasher() {
+        return new Tightening(new Bolt(bolt.thread(), bolt.strength(), Head.WASHER), seat, friction);
     }
 
     /**

@@ -10,7 +10,7 @@ import org.hipparchus.linear.SingularValueDecomposition;
  * does towards the edge of its picture, is not allowed for, so that the face belongs into the middle of the picture.
  *
  * <p>Found by the direct linear transformation with both sets of points moved and scaled first; exact from four points, with more
- * by least squares. Source: R. Hartley, A. Zisserman, <i>Multiple View Geometry in Computer Vision</i>, 2nd ed., Cambridge 2004,
+ * by least squares. A photo of a joint is mapped from the four corners of a sheet and no more. Source: R. Hartley, A. Zisserman, <i>Multiple View Geometry in Computer Vision</i>, 2nd ed., Cambridge 2004,
  * algorithm 4.2.
  */
 public final class Homography {

@@ -1,7 +1,5 @@
 package gudgeon.rebuild.book;
 
-import gudgeon.mechanics.thread.ScrewThread;
-import gudgeon.mechanics.thread.UnknownFastener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +20,7 @@ final class JointReader {
         List<Fields> entries = fields.list("holes", false);
         List<Hole> holes = entries.stream().map(this::hole).toList();
         List<Point> outline = outline(fields);
-        within(outline, entries, holes);
+        new HoleFaults(faults, entries, holes).tell(outline);
         return new Joint(
                 id,
                 fields.text("name"),
@@ -100,37 +98,6 @@ final class JointReader {
                     "Write it as [[0, 0], [80, 0], [80, 60]], in mm.");
         }
         return corners;
-    }
-
-    /** A hole needs metal around it: its middle lies within the outline by half its thread at least. */
-    private void within(List<Point> outline, List<Fields> entries, List<Hole> holes) {
-        if (outline.size() < 3) {
-            return;
-        }
-        Outline face = new Outline(outline);
-        for (int i = 0; i < holes.size(); i++) {
-            Hole hole = holes.get(i);
-            Fields entry = entries.get(i);
-            double half = halfMm(hole.thread());
-            hole.at()
-                    .filter(at -> face.insideMm(at) < half)
-                    .ifPresent(
-                            at -> faults.doubt(
-                                    entry.where("at"),
-                                    entry.at("at"),
-                                    "Hole '" + hole.id() + "' lies "
-                                            + (face.insideMm(at) < 0 ? "outside" : "on the edge of")
-                                            + " the joint's outline.",
-                                    "Look at its place and at the outline; both are in mm from one corner, seen from outside."));
-        }
-    }
-
-    private static double halfMm(String thread) {
-        try {
-            return ScrewThread.of(thread).majorMm() / 2;
-        } catch (UnknownFastener unknown) {
-            return 0;
-        }
     }
 
     private Optional<Point> point(Node entry, String path) {

@@ -85,6 +85,7 @@ public record DeskTorque(TorqueCheck check, boolean given) {
         if (!given) {
             sentences.add("At most " + HoleTorque.newtonMetres(tightening.mostNm()) + " for " + designation()
                     + ", worked out; the maker's manual comes first.");
+            sentences.add(TorqueCheck.setBy(tightening));
         }
         if (check.torqueNm() > 0) {
             sentences.addAll(check.sentences());

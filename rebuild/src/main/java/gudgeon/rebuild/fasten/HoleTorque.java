@@ -123,7 +123,8 @@ public record HoleTorque(
         if (reckoned.isPresent()) {
             return "Hole " + hole.id() + ": at most "
                     + WrittenTorque.newtonMetres(reckoned.get().mostNm())
-                    + ", worked out because the book has no figure of the maker's; the manual comes first.";
+                    + ", worked out because the book has no figure of the maker's; the manual comes first. "
+                    + TorqueCheck.setBy(reckoned.get());
         }
         return "Hole " + hole.id()
                 + ": no torque. The book has no figure, and without its thread none can be worked out.";

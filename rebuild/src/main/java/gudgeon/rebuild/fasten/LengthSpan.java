@@ -66,7 +66,13 @@ public record LengthSpan(HoleSizes sizes, OptionalDouble leastMm, OptionalDouble
 
     /** How a length is, a sentence. */
     public String sentence(Quantity length) {
-        return Sentence.ended(mm(length.value()) + " is " + verdict(length).words());
+        boolean reaches =
+                sizes.stack().map(stack -> length.value() > stack.value()).orElse(true);
+        return Sentence.ended(mm(length.value()) + " is "
+                + (reaches
+                        ? verdict(length).words()
+                        : "too short: it does not reach through the "
+                                + mm(sizes.stack().orElseThrow().value()) + " it clamps"));
     }
 
     /** Whether a length is right. */

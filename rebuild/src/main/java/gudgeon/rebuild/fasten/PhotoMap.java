@@ -193,7 +193,7 @@ public sealed interface PhotoMap {
             return "from photo "
                     + marked.photo().substring(0, Math.min(8, marked.photo().length())) + ", beside "
                     + marked.sheet().name() + (marked.fromInside() ? ", seen from inside" : "") + ": residual "
-                    + mm(face.residualMm()) + " from four corners, places within ±" + mm(worst)
+                    + mm(face.residualMm()) + ", which four corners always have, places within ±" + mm(worst)
                     + " by marking within " + Math.round(marked.within())
                     + " points; bending by the lens is not removed";
         }

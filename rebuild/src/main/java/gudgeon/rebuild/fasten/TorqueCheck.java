@@ -123,6 +123,21 @@ public record TorqueCheck(Tightening tightening, double torqueNm, String lubrica
                         : "put a hard washer under it, and it bears more."));
     }
 
+    /** Which of bolt, thread and head sets the most that a torque may be, and what would let it be more. */
+    public static String setBy(Tightening tightening) {
+        return switch (tightening.weakest()) {
+            case BOLT -> "The bolt sets it.";
+            case THREAD -> "The thread" + in(tightening.seat().into()) + " sets it, for it strips first.";
+            case BEARING ->
+                "The metal under the head sets it; bolt and thread would bear more."
+                        + (tightening.bolt().head() == Head.HEXAGON
+                                ? " With a hard washer under the head it may be "
+                                        + WrittenTorque.newtonMetres(
+                                                tightening.onWasher().mostNm()) + "."
+                                : "");
+        };
+    }
+
     private String head() {
         return switch (tightening.bolt().head()) {
             case HEXAGON -> "A bare hexagon head";

@@ -27,7 +27,10 @@ public record WrenchSetting(OwnWrench wrench, double wantedNm, Optional<Adapter>
     /** What to set it to, in its own unit, and whether it can be trusted there, each a sentence. */
     public List<String> sentences() {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Set the " + wrench.name() + " to " + wrench.in(settingNm())
+        String set = settingNm() > wrench.range().mostNm()
+                ? "The " + wrench.name() + " would have to be set to "
+                : "Set the " + wrench.name() + " to ";
+        sentences.add(set + wrench.in(settingNm())
                 + adapter.map(one -> " for " + WrittenTorque.newtonMetres(wantedNm)
                                 + " at the fastener: the adapter makes its arm " + WrittenTorque.number(one.gain())
                                 + " times as long")
