@@ -69,6 +69,16 @@ final class AskedBuild {
         }
     }
 
+    /** The text of the engine book that counts for it. */
+    String bookText(Optional<String> id) {
+        if (book != null) {
+            return Books.text(book);
+        }
+        try (Shelf shelf = data.open()) {
+            return shelf.bookText(id.orElse(""));
+        }
+    }
+
     private Build onShelf(String id) {
         try (Shelf shelf = data.open()) {
             return shelf.build(id).orElseThrow(() -> data.noBuild(id));

@@ -39,6 +39,16 @@ final class Books {
         throw new Unusable(file + " can't be used:\n" + sentences(reading.faults()));
     }
 
+    /** The text of a book that can be used. */
+    static String text(Path file) {
+        usable(file);
+        try {
+            return Files.readString(file);
+        } catch (IOException unreadable) {
+            throw new Unusable(file + " can't be read: " + unreadable.getMessage() + ". Check that you may read it.");
+        }
+    }
+
     /** The figures of a book, from which a fit can be tried. */
     static Geometry geometry(Path file) {
         return usable(file)

@@ -37,6 +37,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             StartCommand.class,
             RunInCommand.class,
+            LessonsCommand.class,
             OptionsCommand.class,
             UndoCommand.class,
             FindCommand.class,

@@ -20,6 +20,11 @@ final class NamedBuild {
         return asked.build(id());
     }
 
+    /** The text of the engine book that counts for it. */
+    String bookText() {
+        return asked.bookText(id());
+    }
+
     /** Its id on the shelf; empty where files tell it. */
     Optional<String> id() {
         return Optional.ofNullable(id);

@@ -9,6 +9,7 @@ import gudgeon.bench.web.fasten.JointRoom;
 import gudgeon.bench.web.find.FindRoom;
 import gudgeon.bench.web.fit.FitRoom;
 import gudgeon.bench.web.journal.JournalRoom;
+import gudgeon.bench.web.lesson.LessonRoom;
 import gudgeon.bench.web.measure.BoreRoom;
 import gudgeon.bench.web.measure.InstrumentRoom;
 import gudgeon.bench.web.measure.MeasureRoom;
@@ -132,6 +133,7 @@ public final class Bench implements AutoCloseable {
         new OrderRoom(pages, builds).on(routes);
         new OptionsRoom(pages, builds).on(routes);
         new BookRoom(pages, builds).on(routes);
+        new LessonRoom(pages, builds, clock).on(routes);
         new JournalRoom(pages, builds, clock.getZone()).on(routes);
         new StartRoom(pages, builds, alarms).on(routes);
         new FindRoom(pages, builds).on(routes);

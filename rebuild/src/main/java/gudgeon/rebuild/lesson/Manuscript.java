@@ -3,7 +3,11 @@ package gudgeon.rebuild.lesson;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -61,15 +65,37 @@ public final class Manuscript {
      */
     public Manuscript with(Collection<? extends Amendment> amendments) {
         Manuscript now = this;
-        for (Amendment amendment :
-                amendments.stream().sorted(IN_ORDER).distinct().toList()) {
-            now = now.with(amendment);
+        List<Amendment> left = amendments.stream().sorted(IN_ORDER).distinct().collect(Collectors.toList());
+        for (NavigableMap<Integer, Splice> apart = now.takeApart(left); !apart.isEmpty(); apart = now.takeApart(left)) {
+            now = now.spliced(apart);
         }
         return now;
     }
 
-    private Manuscript with(Amendment amendment) {
-        return splice(amendment).map(splice -> new Manuscript(splice.in(text))).orElse(this);
+    /** Takes out of a list what can be written at once, since no two of it touch in the text; what they touch comes after. */
+    private NavigableMap<Integer, Splice> takeApart(List<Amendment> left) {
+        NavigableMap<Integer, Splice> apart = new TreeMap<>();
+        left.removeIf(amendment -> splice(amendment)
+                .filter(splice -> isFree(splice, apart))
+                .map(splice -> {
+                    apart.put(splice.from(), splice);
+                    return true;
+                })
+                .orElse(false));
+        return apart;
+    }
+
+    private static boolean isFree(Splice splice, NavigableMap<Integer, Splice> taken) {
+        Map.Entry<Integer, Splice> before = taken.floorEntry(splice.from());
+        Map.Entry<Integer, Splice> after = taken.ceilingEntry(splice.from());
+        return (before == null || before.getValue().to() < splice.from())
+                && (after == null || splice.to() < after.getKey());
+    }
+
+    private Manuscript spliced(NavigableMap<Integer, Splice> apart) {
+        StringBuilder changed = new StringBuilder(text);
+        apart.descendingMap().values().forEach(splice -> changed.replace(splice.from(), splice.to(), splice.put()));
+        return new Manuscript(changed.toString());
     }
 
     private Optional<Splice> splice(Amendment amendment) {

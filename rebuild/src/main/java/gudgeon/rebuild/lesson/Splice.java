@@ -7,8 +7,4 @@ package gudgeon.rebuild.lesson;
  * @param to index after its last letter; {@code from} where something is put in between
  * @param put what takes its place
  */
-record Splice(int from, int to, String put) {
-    String in(String text) {
-        return text.substring(0, from) + put + text.substring(to);
-    }
-}
+record Splice(int from, int to, String put) {}

@@ -43,10 +43,9 @@ final class Written {
         return list(List.of(hundredth(point.x()), hundredth(point.y())));
     }
 
-    /** A number to the hundredth, with one decimal at least. */
+    /** A number to the hundredth, without zeros at its end. */
     static String hundredth(double number) {
         BigDecimal rounded = BigDecimal.valueOf(number).setScale(2, RoundingMode.HALF_EVEN);
-        BigDecimal stripped = rounded.stripTrailingZeros();
-        return (stripped.scale() < 1 ? stripped.setScale(1, RoundingMode.UNNECESSARY) : stripped).toPlainString();
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

@@ -115,6 +115,20 @@ class ManuscriptTest {
     }
 
     @Test
+    void amendmentsThatMeetAtOnePlaceAreAllWritten() {
+        assertThat(with(
+                        add("Look.", "steps", "fit", "do"),
+                        add("Listen.", "steps", "fit", "do"),
+                        put("3", "steps", "fit", "minutes"),
+                        put("4", "steps", "fit", "sets"),
+                        add("{id: h3}", "joints", "head-joint", "holes"),
+                        put("22", "joints", "head-joint", "holes", "h3", "stack")))
+                .isEqualTo(BOOK.replace("Oil it, then push.", "[\"Oil it, then push.\", Listen., Look.]")
+                        .replace("      lines\n", "      lines\n    minutes: 3\n    sets: 4\n")
+                        .replace("M8 # two\n", "M8 # two\n      - {id: h3, stack: 22}\n"));
+    }
+
+    @Test
     void lettersBeyondTheFirstPlaneAndLineBreaksOfAnotherSystemAreKept() {
         String book = "# \uD83D\uDD27 tools\r\nsteps:\r\n  - id: fit\r\n    minutes: 5 # \uD83D\uDD27\r\n";
         Manuscript changed = Manuscript.of(book)

@@ -9,9 +9,7 @@ import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.rebuild.book.Fault;
 import gudgeon.rebuild.build.Build;
-import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Found;
-import gudgeon.rebuild.journal.Measuring.InstrumentKept;
 import gudgeon.rebuild.plan.Plan;
 import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.ShelvedBuild;
@@ -25,16 +23,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 
 /** All builds, where each stands, and the form that starts one: {@code /}. */
 public final class ShelfRoom {
-    private static final int LONGEST_NAME = 80;
-
     private final Pages pages;
     private final Shelf shelf;
     private final List<NamedBook> books;
@@ -98,10 +92,7 @@ public final class ShelfRoom {
     private void start(Context ctx) {
         String name = Optional.ofNullable(ctx.formParam("name")).orElse("").strip();
         List<String> refusals = new ArrayList<>();
-        if (name.isEmpty() || name.length() > LONGEST_NAME) {
-            refusals.add(
-                    "Give the build a name of 1 to " + LONGEST_NAME + " letters, such as the engine and its number.");
-        }
+        Beginning.refusalOf(name).ifPresent(refusals::add);
         String book = bookText(ctx, refusals);
         if (!book.isEmpty() && new EngineBookReader().read(book) instanceof BookReading.Refused refused) {
             refusals.add("The engine book can't be used yet:");
@@ -113,30 +104,8 @@ public final class ShelfRoom {
             return;
         }
         Found found = "in-pieces".equals(ctx.formParam("found")) ? Found.IN_PIECES : Found.TOGETHER;
-        List<InstrumentKept> instruments = newestInstruments();
-        String device = Device.of(ctx);
-        String id = shelf.start(name, book, found, device);
-        takeOver(instruments, id, device);
+        String id = new Beginning(shelf, clock).of(name, book, found, Device.of(ctx));
         ctx.redirect("/builds/" + id, HttpStatus.SEE_OTHER);
-    }
-
-    /** The instruments of the build that was begun last; they are the person's, and go on to the next. */
-    private List<InstrumentKept> newestInstruments() {
-        return shelf.builds().stream()
-                .max(Comparator.comparing(ShelvedBuild::begun))
-                .flatMap(newest -> shelf.build(newest.id()))
-                .map(Build::instruments)
-                .orElse(List.of());
-    }
-
-    private void takeOver(List<InstrumentKept> instruments, String id, String device) {
-        if (!instruments.isEmpty()) {
-            shelf.append(
-                    id,
-                    instruments.stream()
-                            .map(kept -> new Entry(UUID.randomUUID().toString(), clock.instant(), device, 1, kept))
-                            .toList());
-        }
     }
 
     private static String bookText(Context ctx, List<String> refusals) {
