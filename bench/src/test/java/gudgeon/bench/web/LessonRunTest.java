@@ -62,6 +62,10 @@ class LessonRunTest {
                 assertThat(NextTime.of(person.build()).sentence())
                         .isEqualTo("4 lessons: 1 accepted, 1 left out, 2 not decided.");
                 browser.the("name").sendKeys("Tarn 98 no. 1203");
+                browser.driver.executeScript("document.getElementById('book').scrollIntoView()");
+                FileHandler.copy(
+                        browser.driver.getScreenshotAs(OutputType.FILE),
+                        Path.of("target", "lessons-begin-" + width + ".png").toFile());
                 person.button("#begin", "Start").click();
                 browser.waiting().until(d -> shelf.builds().size() == 2);
                 begun(shelf, id);

@@ -49,7 +49,7 @@ final class FaultLessons {
                         step.name() + ": " + asks(fault.fact()),
                         "Found later, it cost undoing " + Amount.of(steps.size(), "step") + ": "
                                 + Sentence.list(steps.stream().map(Step::name).toList())
-                                + ". At this step it would have been seen with nothing to undo.",
+                                + ". Looked at here, it would have cost no undoing.",
                         Stream.concat(Stream.of(fault.number()), undone.stream().map(Told::number))
                                 .toList(),
                         new Amendment.Add(List.of("steps", step.id(), "do"), Written.text(asks(fault.fact())))));

@@ -6,6 +6,12 @@ import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.rebuild.book.Hole;
+import gudgeon.rebuild.book.Joint;
+import gudgeon.rebuild.book.Point;
+import gudgeon.rebuild.build.Build;
+import gudgeon.rebuild.journal.Fact;
+import gudgeon.rebuild.journal.Fastening.HoleMeasured;
+import gudgeon.rebuild.journal.Fastening.JointMapped;
 import gudgeon.rebuild.lesson.Amendment.Add;
 import gudgeon.rebuild.lesson.Amendment.Put;
 import java.io.IOException;
@@ -14,7 +20,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Example;
@@ -43,6 +51,50 @@ class RoundTripTest {
     @Example
     void acceptingNothingIsTheSameText() {
         assertThat(Manuscript.of(TARN).with(List.of()).text()).isEqualTo(TARN);
+    }
+
+    /** Every hole measured, every joint mapped with a hole more, every step timed. */
+    private Build wholeBuild() {
+        List<Fact> facts = new ArrayList<>();
+        tarn.structure().joints().forEach(joint -> {
+            joint.holes()
+                    .forEach(hole -> facts.add(new HoleMeasured(joint.id(), hole.id(), "", "77.7 mm", "33.3 mm", "")));
+            Map<String, Point> places = new HashMap<>();
+            joint.holes().forEach(hole -> places.put(hole.id(), new Point(5 * places.size(), 1.5)));
+            places.put("one-more", new Point(-5, 1.5));
+            facts.add(new JointMapped(joint.id(), List.of(), places, "by numbers"));
+        });
+        tarn.structure().steps().forEach(step -> {
+            facts.add(new Fact.TimeSpent(step.id(), 777));
+            facts.add(new Fact.StepDone(step.id(), ""));
+        });
+        return Build.of(tarn).asIf(facts);
+    }
+
+    @Example
+    void aWholeBuildIsReadBack() {
+        List<Lesson> lessons = new ArrayList<>(NextTime.of(wholeBuild()).lessons());
+        Improved improved = Improved.of(TARN, lessons);
+        assertThat(improved.usable()).isTrue();
+        EngineBook book = read(improved.text());
+        assertThat(book.structure().steps())
+                .allSatisfy(step -> assertThat(step.minutes()).isEqualTo(777));
+        book.structure().joints().forEach(joint -> {
+            Joint before = tarn.structure().joint(joint.id()).orElseThrow();
+            assertThat(joint.holes()).hasSize(before.holes().size() + 1);
+            assertThat(joint.hole("one-more").orElseThrow().at()).contains(new Point(-5, 1.5));
+            before.holes().forEach(hole -> {
+                Hole now = joint.hole(hole.id()).orElseThrow();
+                assertThat(now.stack().orElseThrow().value()).isEqualTo(77.7);
+                assertThat(now.depth().orElseThrow().value()).isEqualTo(33.3);
+                assertThat(now.thread()).isEqualTo(hole.thread());
+                assertThat(now.note()).isEqualTo(hole.note());
+            });
+        });
+        Collections.reverse(lessons);
+        assertThat(Improved.of(TARN, lessons).text()).isEqualTo(improved.text());
+        assertThat(improved.text().lines().filter(line -> line.contains("#")).toList())
+                .isEqualTo(TARN.lines().filter(line -> line.contains("#")).toList());
     }
 
     @Property(tries = 15)
