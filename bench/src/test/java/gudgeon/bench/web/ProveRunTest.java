@@ -221,7 +221,9 @@ class ProveRunTest {
         browser.the("closing").sendKeys("400 abdc");
         person.button("section[aria-labelledby=cam]", "Take it down").click();
         browser.waiting()
-                .until(d -> String.valueOf(browser.driver.getPageSource()).contains("'soon'"));
+                .withMessage(() -> "a refusal; the page says: " + browser.text("queue"))
+                .until(d -> !browser.text("queue").isEmpty());
+        assertThat(person.build().size()).as("nothing was taken down").isEqualTo(before);
     }
 
     private void lobe(String valve, String opening, String closing) {

@@ -58,8 +58,17 @@ public record Ranking(
     public static Optional<Ranking> of(Build build, Hunt hunt) {
         return switch (hunt.trouble()) {
             case TIGHT_SPOT -> Optional.of(of(build, TightSpot.of(build, hunt).asCase()));
-            case POOR_SEALING, NO_SHIFT, SLIPS, NO_SPARK, NO_OIL -> Optional.empty();
+            case POOR_SEALING ->
+                Optional.of(of(build, Sealing.of(until(build, hunt)).asCase(hunt)));
+            case NO_SHIFT, SLIPS, NO_SPARK, NO_OIL -> Optional.of(of(build, Paths.of(build, hunt)));
         };
+    }
+
+    /** Once the search is over, the engine is looked at as it was then. */
+    private static Build until(Build build, Hunt hunt) {
+        return hunt.closed()
+                .map(told -> Build.of(build.book()).after(build.entries().subList(0, Math.toIntExact(told.number()))))
+                .orElse(build);
     }
 
     /** Weighs a case; what has to come off for a test is that of the build as it stands. */

@@ -76,7 +76,7 @@ final class Reach {
         return bySizes.isEmpty() ? called(name) : bySizes;
     }
 
-    private List<String> called(Pattern name) {
+    List<String> called(Pattern name) {
         return positions(position -> name.matcher(position.id()).find());
     }
 

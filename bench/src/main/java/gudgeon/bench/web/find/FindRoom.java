@@ -7,6 +7,7 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.find.Hunt;
 import gudgeon.rebuild.find.Ranking;
+import gudgeon.rebuild.find.Sealing;
 import gudgeon.rebuild.journal.Finding;
 import gudgeon.rebuild.journal.LeakPath;
 import gudgeon.rebuild.journal.Telling;
@@ -69,6 +70,7 @@ public final class FindRoom {
                                         .map(one -> offer(one, hunts))
                                         .toList(),
                         "readings", readings(build),
+                        "sealing", Sealing.of(build).sentences(),
                         "paths", List.of(LeakPath.values()))));
     }
 
