@@ -65,7 +65,12 @@ class LabelPagesTest {
         String page = served.page("/bag?of=front%201%2F%C3%A4");
         assertThat(page)
                 .contains("Bag front 1/ä", "clutch cover", "clutch cover gasket", "not used again", "shelf A")
-                .contains("scratched &lt;deep&gt;", "close the cover", "It waits for this", "can't be used again")
+                .contains(
+                        "scratched &lt;deep&gt;",
+                        "close the cover",
+                        "A new one goes in with",
+                        "It waits for this",
+                        "can't be used again")
                 .contains("/strip?bag=front+1%2F%C3%A4");
     }
 

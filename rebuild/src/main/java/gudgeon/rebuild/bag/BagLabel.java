@@ -47,14 +47,19 @@ public record BagLabel(Bag bag, String title, String date, List<String> parts, L
         boolean loose = bag.name().isEmpty();
         List<String> parts = left.stream()
                 .filter(one -> !loose || !one.words().equals(bag.title()))
-                .map(InBag::words)
+                .map(one -> left.size() > 1 && one.isDecided() ? one.words() + ", " + one.state() : one.words())
                 .toList();
         return new BagLabel(bag, bag.title(), date, parts, further(bag, left));
     }
 
+    /** How parts stand is said beside each where there are several; a side only where it is that of all. */
     private static List<String> further(Bag bag, List<InBag> left) {
         List<String> lines = new ArrayList<>();
-        addAll(lines, "", left.stream().flatMap(one -> Stream.of(one.isDecided() ? one.state() : "", one.side())));
+        Stream<String> state = left.size() > 1
+                ? Stream.of()
+                : left.stream().filter(InBag::isDecided).map(InBag::state);
+        List<String> sides = left.stream().map(InBag::side).distinct().toList();
+        addAll(lines, "", Stream.concat(state, sides.size() > 1 ? Stream.of() : sides.stream()));
         addAll(lines, "For: ", left.stream().flatMap(one -> one.step().stream()).map(Step::name));
         addAll(lines, "Kept: ", bag.places().stream().limit(1));
         return lines;

@@ -79,6 +79,11 @@ public record InBag(
         };
     }
 
+    /** What the step that fits it does with it, up to the step's name. */
+    public String goesIn() {
+        return position.singleUse() ? "A new one goes in with" : "Goes in with";
+    }
+
     /** Whether it is known what is to become of it. */
     public boolean isDecided() {
         return back() || position.singleUse() || becomes.isPresent();

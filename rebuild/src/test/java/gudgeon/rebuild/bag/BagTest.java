@@ -123,12 +123,12 @@ class BagTest {
         BagLabel label = BagLabel.all(build, ZoneOffset.UTC).get(0);
         assertThat(label.title()).isEqualTo("Bag 1");
         assertThat(label.date()).isEqualTo("2026-03-02");
-        assertThat(label.parts()).containsExactly("clutch cover", "clutch cover gasket");
-        assertThat(label.further())
-                .containsExactly(
-                        "clean, outside, not used again, between wet and outside",
-                        "For: Close the cover",
-                        "Kept: shelf 1");
+        assertThat(label.parts()).containsExactly("clutch cover, clean", "clutch cover gasket, not used again");
+        assertThat(label.further()).containsExactly("For: Close the cover", "Kept: shelf 1");
+        BagLabel one = BagLabel.all(told(off("gasket", 1, "1")), ZoneOffset.UTC).get(0);
+        assertThat(one.parts()).containsExactly("clutch cover gasket");
+        assertThat(one.further())
+                .containsExactly("not used again, between wet and outside", "For: Close the cover", "Kept: shelf 1");
     }
 
     @Test

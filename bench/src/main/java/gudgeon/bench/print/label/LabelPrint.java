@@ -13,6 +13,6 @@ public final class LabelPrint {
 
     /** The labels as a PDF file. */
     public byte[] of(LabelPages pages) {
-        return pdf.of("print/labels.jte", Map.of("labels", pages));
+        return pdf.tagged("print/labels.jte", Map.of("labels", pages));
     }
 }

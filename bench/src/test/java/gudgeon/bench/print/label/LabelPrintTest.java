@@ -234,6 +234,9 @@ class LabelPrintTest {
     void lettersAreInTheFileAndItsTitleAndTongueAreSaid() throws IOException {
         try (ReadBack paper = new ReadBack(print.of(pages(build(5, ""), CommonSheet.A4_21.sheet(), 1, PHONE)))) {
             assertThat(paper.document().getDocumentInformation().getTitle()).isEqualTo("Bag labels, Tarn 98 no. 1187");
+            assertThat(paper.document().getDocumentCatalog().getLanguage()).isEqualTo("en");
+            assertThat(paper.document().getDocumentCatalog().getMarkInfo().isMarked())
+                    .isTrue();
             for (PDPage page : paper.document().getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     PDFont font = page.getResources().getFont(name);
