@@ -53,6 +53,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             SpringCommand.class,
             PrintCardCommand.class,
             PrintTorqueCommand.class,
+            PrintListCommand.class,
             PrintRecordCommand.class,
             PrintLabelsCommand.class,
             DemoCommand.class,

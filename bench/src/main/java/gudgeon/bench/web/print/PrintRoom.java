@@ -6,6 +6,7 @@ import gudgeon.bench.print.fasten.CardLayout;
 import gudgeon.bench.print.fasten.CardLayout.Asked;
 import gudgeon.bench.print.fasten.CardPrint;
 import gudgeon.bench.print.fasten.TorquePrint;
+import gudgeon.bench.print.tick.TickPrint;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Builds.Opened;
 import gudgeon.bench.web.page.Pages;
@@ -13,9 +14,12 @@ import gudgeon.bench.web.page.Tab;
 import gudgeon.rebuild.fasten.Card;
 import gudgeon.rebuild.fasten.JointNow;
 import gudgeon.rebuild.fasten.TorqueSheet;
+import gudgeon.rebuild.tick.TickList;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 
 /**
@@ -27,6 +31,7 @@ public final class PrintRoom {
     private final Builds builds;
     private final CardPrint cards;
     private final TorquePrint torques;
+    private final TickPrint lists;
 
     public PrintRoom(Pages pages, Builds builds) {
         this.pages = pages;
@@ -34,6 +39,7 @@ public final class PrintRoom {
         Pdf pdf = new Pdf();
         cards = new CardPrint(pdf);
         torques = new TorquePrint(pdf);
+        lists = new TickPrint(pdf);
     }
 
     /** Opens the room. */
@@ -41,6 +47,7 @@ public final class PrintRoom {
         routes.get("/builds/{build}/print/card", ctx -> card(ctx, Optional.ofNullable(ctx.queryParam("joint"))));
         routes.get("/builds/{build}/print/card/{joint}", ctx -> card(ctx, Optional.of(ctx.pathParam("joint"))));
         routes.get("/builds/{build}/print/torque", this::torque);
+        routes.get("/builds/{build}/print/list", this::list);
     }
 
     private void card(Context ctx, Optional<String> named) {
@@ -58,6 +65,16 @@ public final class PrintRoom {
     private void torque(Context ctx) {
         Opened opened = builds.open(ctx, Tab.FASTENERS);
         give(ctx, torques.of(opened.frame().name(), TorqueSheet.of(opened.build()), paper(ctx)), "torque-sheet");
+    }
+
+    private void list(Context ctx) {
+        Opened opened = builds.open(ctx, Tab.PRINTS);
+        TickList.Kind kind = Optional.ofNullable(ctx.queryParam("of"))
+                .flatMap(TickList.Kind::of)
+                .orElseThrow(NotFoundResponse::new);
+        LocalDate today = LocalDate.now(ZoneId.systemDefault());
+        TickList list = TickList.of(kind, opened.build(), today);
+        give(ctx, lists.of(opened.frame().name(), list, paper(ctx), today), "list-" + kind.word());
     }
 
     private static Paper paper(Context ctx) {

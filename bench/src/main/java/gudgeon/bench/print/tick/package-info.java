@@ -1,0 +1,5 @@
+/** Lists on paper, with boxes to tick. */
+@NullMarked
+package gudgeon.bench.print.tick;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.bench.print.tick;
+
+import org.jspecify.annotations.NullMarked;

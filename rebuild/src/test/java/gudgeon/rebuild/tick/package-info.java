@@ -1,0 +1,4 @@
+@NullMarked
+package gudgeon.rebuild.tick;
+
+import org.jspecify.annotations.NullMarked;
