@@ -17,6 +17,7 @@ import gudgeon.rebuild.journal.Fact.PartEntered;
 import gudgeon.rebuild.journal.Fact.TakenOff;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Origin;
+import gudgeon.rebuild.journal.Proving.RanIn;
 import gudgeon.rebuild.journal.Proving.StartSigned;
 import gudgeon.rebuild.journal.Way;
 import gudgeon.store.photo.Photos;
@@ -244,9 +245,14 @@ class ProveRunTest {
     }
 
     private void runIt() {
+        tell(new Fact.StepDone("first-start", "it runs"));
         person.open("/start/run-in");
         person.sound("running in");
-        assertThat(browser.text("main")).contains("min");
+        browser.the("minutes").sendKeys("10");
+        browser.the("found").sendKeys("no leaks, plug light brown");
+        person.press("main", "Take the run down");
+        RanIn ran = person.build().told(RanIn.class).get(0).fact();
+        assertThat(ran.minutes()).isEqualTo(10);
     }
 
     private void fetchTheRecord() throws Exception {
@@ -263,7 +269,11 @@ class ProveRunTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         try (PDDocument document = Loader.loadPDF(answer.body())) {
             assertThat(new PDFTextStripper().getText(document))
-                    .contains("Build record: Tarn 98 no. 1187", "bright mark in the exhaust pocket", "without petrol")
+                    .contains(
+                            "Build record: Tarn 98 no. 1187",
+                            "bright mark in the exhaust pocket",
+                            "without petrol",
+                            "plug light brown")
                     .contains("gudgeon pin circlips")
                     .doesNotContain("Ida Quell");
         }

@@ -19,12 +19,14 @@ import gudgeon.rebuild.record.Wish;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -122,6 +124,39 @@ class RecordPrintTest {
                     .as("links to the chapters")
                     .isNotEmpty();
         }
+    }
+
+    /** Noise does not shrink, so that that many photos come to twice and more the memory that the process is given. */
+    @Test
+    void memoryHoldsTheLargestPhotoAndNotTheirSum() throws IOException, InterruptedException {
+        BufferedImage noise = new BufferedImage(1600, 1200, BufferedImage.TYPE_INT_RGB);
+        Random random = new Random(1);
+        for (int y = 0; y < noise.getHeight(); y++) {
+            for (int x = 0; x < noise.getWidth(); x++) {
+                noise.setRGB(x, y, random.nextInt(1 << 24));
+            }
+        }
+        Path photo = folder.resolve("noise.jpg");
+        ImageIO.write(noise, "jpeg", photo.toFile());
+        int count = 160;
+        long heapMb = 64;
+        assertThat(count * Files.size(photo)).isGreaterThan((2 * heapMb) << 20);
+        Process process = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xmx" + heapMb + "m",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        ManyPhotos.class.getName(),
+                        photo.toString(),
+                        String.valueOf(count),
+                        folder.resolve("many.pdf").toString(),
+                        folder.resolve("many.html").toString())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(process.waitFor()).as(said).isZero();
+        assertThat(Files.size(folder.resolve("many.pdf"))).isGreaterThan((2 * heapMb) << 20);
+        assertThat(Files.size(folder.resolve("many.html"))).isGreaterThan((2 * heapMb) << 20);
     }
 
     @Test
