@@ -12,12 +12,14 @@ import org.junit.jupiter.api.Test;
 
 /** Millimetres, degrees, rim and dwell of the spark. */
 class SparkTest {
-    /** A published worked example of piston drop: stroke 54 mm, rod 100 mm, 22 degrees before top: 2.479 mm. */
+    /** J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, eq. 2.5, with stroke 54 mm, rod 100 mm, 22 degrees. */
     @Test
-    void theTravelOfThePublishedExample() {
+    void theTravelOfTheTextbook() {
         Crank crank = new Crank(27, 100, 0, 0);
-        assertThat(crank.travelBeforeTopMm(22)).isCloseTo(2.479, within(0.0006));
-        assertThat(crank.degBeforeTop(2.479)).isCloseTo(22, within(0.005));
+        double t = Math.toRadians(22);
+        double down = 127 - 27 * Math.cos(t) - Math.sqrt(100 * 100 - Math.pow(27 * Math.sin(t), 2));
+        assertThat(crank.travelBeforeTopMm(22)).isCloseTo(down, within(1e-9));
+        assertThat(crank.degBeforeTop(down)).isCloseTo(22, within(1e-6));
     }
 
     /** A published worked example of a timing tape: 40 degrees on a damper of 133.4 mm are 46.6 mm (stated 46.58). */
