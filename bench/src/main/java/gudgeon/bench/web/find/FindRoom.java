@@ -12,6 +12,7 @@ import gudgeon.rebuild.journal.Finding;
 import gudgeon.rebuild.journal.LeakPath;
 import gudgeon.rebuild.journal.Telling;
 import gudgeon.rebuild.journal.Trouble;
+import gudgeon.rebuild.valvework.SeatSaving;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -71,6 +72,7 @@ public final class FindRoom {
                                         .toList(),
                         "readings", readings(build),
                         "sealing", Sealing.of(build).sentences(),
+                        "seats", SeatSaving.all(build),
                         "paths", List.of(LeakPath.values()))));
     }
 

@@ -1,0 +1,5 @@
+/** How long a build record takes to print. */
+@NullMarked
+package gudgeon.benchmarks.record;
+
+import org.jspecify.annotations.NullMarked;
