@@ -58,6 +58,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PrintLabelsCommand.class,
             DemoCommand.class,
             ReplayCommand.class,
+            DrillCommand.class,
             ServeCommand.class,
             BuildsCommand.class,
             VerifyJournalCommand.class,

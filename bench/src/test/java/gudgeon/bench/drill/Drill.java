@@ -28,9 +28,9 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param at where it must stand
  * @param due number of the entry at which it must stand at the latest
  */
-record Drill(Path folder, String mistake, EngineBook book, String kind, String at, long due) {
+public record Drill(Path folder, String mistake, EngineBook book, String kind, String at, long due) {
     /** What became of the mistake. */
-    enum Outcome {
+    public enum Outcome {
         CAUGHT,
         LATE,
         MISSED
@@ -44,7 +44,8 @@ record Drill(Path folder, String mistake, EngineBook book, String kind, String a
                 file.normalize(), path -> ((BookReading.Read) new EngineBookReader().read(text(path))).book());
     }
 
-    static Drill of(Path folder) {
+    /** The drill in a folder. */
+    public static Drill of(Path folder) {
         Map<?, ?> drill =
                 (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(text(folder.resolve("drill.yaml")));
         Map<?, ?> expected = (Map<?, ?>) said(drill, "expected");
@@ -74,7 +75,7 @@ record Drill(Path folder, String mistake, EngineBook book, String kind, String a
     }
 
     /** Plays one of its journals. */
-    Replay replay(String journal) {
+    public Replay replay(String journal) {
         Reading reading = JournalFile.read(text(folder.resolve(journal)));
         if (reading instanceof Reading.Refused refused) {
             throw new AssertionError(folder + "/" + journal + ": " + refused.sentences());
@@ -84,7 +85,7 @@ record Drill(Path folder, String mistake, EngineBook book, String kind, String a
     }
 
     /** What became of the mistake in a replay: caught if the alarm stands when its time is up, late if it comes after. */
-    Outcome judged(Replay replay) {
+    public Outcome judged(Replay replay) {
         boolean standing = false;
         boolean after = false;
         for (Replay.Turn turn : replay.turns()) {
