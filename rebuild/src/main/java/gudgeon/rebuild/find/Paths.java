@@ -117,7 +117,7 @@ final class Paths {
                     "key",
                     "the rotor or its key has moved",
                     0.5,
-                    "rotor|flywheel|rotor.key",
+                    "^(rotor|flywheel)$|(rotor|flywheel).key",
                     "It sparks at the wrong time."),
             Cause.of("none-of-these", "none of the causes listed", 0.5, "(?!)", "Anything."));
 
@@ -150,13 +150,13 @@ final class Paths {
                     "oilway",
                     "an oilway is blocked, or a gasket covers its hole",
                     1,
-                    "oilway|base.gasket|head.gasket|gasket",
+                    "oilway|(case|base|head|oil.pump|cover.*).gasket",
                     "Oil at the pump and none at the top."),
             Cause.of(
                     "gallery-plug",
                     "a gallery plug or O-ring of the oil path is left out",
                     1,
-                    "oilway.plugs?|gallery|o-?ring",
+                    "oilway.plugs?|gallery|(barrel|cylinder|head).o-?ring",
                     "The oil goes back to the sump on the way."),
             Cause.of("level", "there is too little oil, or the wrong sort", 1, "(?!)", "The stick is dry."),
             Cause.of("none-of-these", "none of the causes listed", 0.5, "(?!)", "Anything."));

@@ -61,7 +61,7 @@ public record Sealing(
                     "rings",
                     "rings or bore are worn, or a ring is stuck or broken",
                     1,
-                    "ring|^barrel$|^cylinder$",
+                    "\\b(top|first|second|third|compression|piston|oil).ring|^(barrel|cylinder)$",
                     "Pressure rises with oil; air at the breather."),
             Cause.of("inlet-valve", "the inlet valve does not seal", 1, "^inlet.valve$", "Air at the inlet."),
             Cause.of("exhaust-valve", "the exhaust valve does not seal", 1, "^exhaust.valve$", "Air at the exhaust."),

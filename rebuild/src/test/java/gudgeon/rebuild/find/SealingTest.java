@@ -19,6 +19,7 @@ import gudgeon.rebuild.journal.Finding.Tried;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.LeakPath;
 import gudgeon.rebuild.journal.Trouble;
+import gudgeon.rebuild.journal.Way;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -184,5 +185,37 @@ class SealingTest {
         });
         assertThat(chance(ranking, "not-primed"))
                 .isGreaterThan(chance(ranking(build(Trouble.NO_OIL, Found.TOGETHER)), "not-primed"));
+    }
+
+    private static List<String> reach(Ranking ranking, String suspect) {
+        return ranking.ranked().stream()
+                .map(Ranked::suspect)
+                .filter(one -> one.id().equals(suspect))
+                .findFirst()
+                .orElseThrow()
+                .reach();
+    }
+
+    /** A spring, a bearing or an O-ring is no piston ring, nor the pump's rotor that of the ignition. */
+    @Test
+    void aSuspectReachesOnlyItsOwnParts() {
+        assertThat(reach(sealing(), "rings"))
+                .containsExactlyInAnyOrder("top-ring", "second-ring", "oil-ring", "oil-ring-expander", "barrel");
+        assertThat(reach(ranking(build(Trouble.NO_SPARK, Found.TOGETHER)), "key"))
+                .containsExactlyInAnyOrder("rotor", "rotor-key");
+        Ranking oil = ranking(build(Trouble.NO_OIL, Found.TOGETHER));
+        assertThat(reach(oil, "oilway")).contains("head-gasket").doesNotContain("inlet-gaskets", "exhaust-gasket");
+        assertThat(reach(oil, "gallery-plug")).contains("barrel-o-ring").doesNotContain("carburettor-o-ring");
+    }
+
+    @Test
+    void aForkPinNeverSeenGoingInComesFirst() {
+        Build empty = build(Trouble.NO_SHIFT, Found.IN_PIECES);
+        Fact[] all = empty.structure().positions().stream()
+                .filter(position -> !position.id().equals("selector-fork-pins"))
+                .map(position -> new Fact.Fitted(position.id(), "", position.quantity(), Way.NOT_SAID, ""))
+                .toArray(Fact[]::new);
+        assertThat(first(ranking(build(Trouble.NO_SHIFT, Found.IN_PIECES, all))))
+                .isEqualTo("fork-pin");
     }
 }
