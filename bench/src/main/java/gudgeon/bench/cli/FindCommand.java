@@ -53,9 +53,7 @@ final class FindCommand implements Callable<Integer> {
         Build build = asked.build(asked.isFromFiles() ? Optional.empty() : Optional.of(named.get(0)));
         List<String> rest = asked.isFromFiles() ? named : named.subList(1, named.size());
         Hunt hunt = hunt(build, rest.stream().findFirst());
-        Ranking ranking = Ranking.of(build, hunt)
-                .orElseThrow(() -> new Unusable("The search '" + hunt.id() + "' ("
-                        + hunt.trouble().words() + ") has no suspects that can be ranked."));
+        Ranking ranking = Ranking.of(build, hunt);
         if (json) {
             out.println(FindJson.text(hunt, ranking));
         } else {

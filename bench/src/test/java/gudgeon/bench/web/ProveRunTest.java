@@ -104,7 +104,7 @@ class ProveRunTest {
 
     private Ranking ranking() {
         Hunt hunt = Hunt.of(person.build(), "tight-spot-1").orElseThrow();
-        return Ranking.of(person.build(), hunt).orElseThrow();
+        return Ranking.of(person.build(), hunt);
     }
 
     @ParameterizedTest

@@ -63,7 +63,7 @@ public class RankingBenchmark {
     /** The suspects of two angles felt, with the worth of every test left. */
     @Benchmark
     public Ranking allSuspects() {
-        return Ranking.of(build, Hunt.of(build, HUNT).orElseThrow()).orElseThrow();
+        return Ranking.of(build, Hunt.of(build, HUNT).orElseThrow());
     }
 
     /** One trial fit without cures. */

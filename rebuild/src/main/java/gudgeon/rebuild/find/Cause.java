@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
  * @param shows how it shows, a sentence
  */
 record Cause(String id, String name, double odds, Pattern lies, String shows) {
+    /** Of a cause that lies at no position of a book. */
+    static final String NOWHERE = "(?!)";
+
     private static final String BASIS = "; common practice, no source.";
 
     static Cause of(String id, String name, double odds, String lies, String shows) {

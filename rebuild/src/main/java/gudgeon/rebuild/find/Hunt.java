@@ -60,6 +60,15 @@ public record Hunt(
         return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
     }
 
+    /**
+     * A build as this search looks at it: once it is over, as it was then, since what was put right does not speak against the suspect.
+     */
+    Build seenOf(Build build) {
+        return closed.map(told ->
+                        Build.of(build.book()).after(build.entries().subList(0, Math.toIntExact(told.number()))))
+                .orElse(build);
+    }
+
     /** What is wrong. */
     public Trouble trouble() {
         return opened.fact().trouble();

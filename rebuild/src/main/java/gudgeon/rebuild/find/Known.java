@@ -76,6 +76,16 @@ final class Known {
         }
     }
 
+    /** What was passed over knowingly, and would have told; sentences. A check that was not made speaks for nothing and against nothing. */
+    List<String> waived() {
+        return build.structure().checks().stream()
+                .filter(check -> suspects.stream().anyMatch(suspect -> clears(check, suspect)))
+                .filter(check -> build.check(check.id()).status() == CheckState.Status.WAIVED)
+                .map(check -> "Not proved, since it was passed over in entry "
+                        + build.check(check.id()).at() + ": " + check.name() + ".")
+                .toList();
+    }
+
     private static boolean clears(Check check, Suspect suspect) {
         return suspect.reach().stream().anyMatch(check.clears()::contains);
     }

@@ -54,21 +54,19 @@ public record Ranking(
         assumptions = List.copyOf(assumptions);
     }
 
-    /** The suspects of a search of a build; empty where this trouble has no suspects that can be ranked. */
-    public static Optional<Ranking> of(Build build, Hunt hunt) {
-        return switch (hunt.trouble()) {
-            case TIGHT_SPOT -> Optional.of(of(build, TightSpot.of(build, hunt).asCase()));
-            case POOR_SEALING ->
-                Optional.of(of(build, Sealing.of(until(build, hunt)).asCase(hunt)));
-            case NO_SHIFT, SLIPS, NO_SPARK, NO_OIL -> Optional.of(of(build, Paths.of(build, hunt)));
-        };
-    }
-
-    /** Once the search is over, the engine is looked at as it was then. */
-    private static Build until(Build build, Hunt hunt) {
-        return hunt.closed()
-                .map(told -> Build.of(build.book()).after(build.entries().subList(0, Math.toIntExact(told.number()))))
-                .orElse(build);
+    /** The suspects of a search of a build. */
+    public static Ranking of(Build build, Hunt hunt) {
+        Build seen = hunt.seenOf(build);
+        return of(
+                build,
+                switch (hunt.trouble()) {
+                    case TIGHT_SPOT -> TightSpot.of(build, hunt).asCase();
+                    case POOR_SEALING -> new SealingEvidence(Sealing.of(seen)).asCase(hunt);
+                    case NO_SHIFT -> GearCauses.catalogue().asCase(seen, hunt);
+                    case SLIPS -> ClutchCauses.catalogue().asCase(seen, hunt);
+                    case NO_SPARK -> SparkCauses.catalogue().asCase(seen, hunt);
+                    case NO_OIL -> OilCauses.catalogue().asCase(seen, hunt);
+                });
     }
 
     /** Weighs a case; what has to come off for a test is that of the build as it stands. */
@@ -130,6 +128,16 @@ public record Ranking(
         return Objects.requireNonNull(
                 evidence.logLikelihood().get(suspect.id()),
                 () -> "the evidence '" + evidence.said() + "' says nothing of " + suspect.id());
+    }
+
+    /** What a fitter calls the suspect of that id. */
+    public String name(String suspect) {
+        return ranked.stream()
+                .map(Ranked::suspect)
+                .filter(one -> one.id().equals(suspect))
+                .map(Suspect::name)
+                .findFirst()
+                .orElse(suspect.isEmpty() ? "none of the suspects" : suspect);
     }
 
     /** The test to make next: the one expected to tell most for its time; empty if none tells anything. */

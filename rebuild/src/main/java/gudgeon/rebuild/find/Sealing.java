@@ -2,12 +2,12 @@ package gudgeon.rebuild.find;
 
 import gudgeon.mechanics.chamber.CrankingPressure;
 import gudgeon.mechanics.chamber.StandardAtmosphere;
+import gudgeon.rebuild.book.Step;
 import gudgeon.rebuild.book.TypedSize;
 import gudgeon.rebuild.book.Unit;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.build.Told;
-import gudgeon.rebuild.fit.Figure;
 import gudgeon.rebuild.fit.LengthUnit;
 import gudgeon.rebuild.fit.TrialFit;
 import gudgeon.rebuild.fit.UnknownChoice;
@@ -16,123 +16,80 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Finding;
 import gudgeon.rebuild.journal.Finding.LeakDownRead;
 import gudgeon.rebuild.journal.Finding.PressureRead;
-import gudgeon.rebuild.journal.LeakPath;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
- * How an engine seals: what cranking pressure it should make, what was read, and what that says of its suspects. What a cause does to
- * a reading is common practice, no source; it is held wide.
+ * How an engine seals: what cranking pressure it should make, and what was read.
  *
  * @param build the build as far as it counts
  * @param expected the pressure to expect at sea level in kPa on the gauge; empty where the book has no figures for it
- * @param pressures the pressures read since the engine last went together or came apart
- * @param leaks the leak-downs read since then
+ * @param since number of the last entry by which the gas space was opened or closed; 0 for none. Readings after it count
  */
-public record Sealing(
-        Build build,
-        Optional<CrankingPressure> expected,
-        List<Told<PressureRead>> pressures,
-        List<Told<LeakDownRead>> leaks) {
+public record Sealing(Build build, Optional<CrankingPressure> expected, long since) {
     /** Below 60 on a gauge of 80, a loss of 25 %, a cylinder is taken off and looked at (FAA AC 43.13-1B, 8-14). */
     public static final double FAA_MOST_LOSS = 25;
 
-    private static final Set<String> LEAKS =
-            Set.of("rings", "inlet-valve", "exhaust-valve", "no-clearance", "head-joint", "plug-joint");
-    private static final Map<LeakPath, Set<String>> HEARD = Map.of(
-            LeakPath.INLET, Set.of("inlet-valve", "no-clearance"),
-            LeakPath.EXHAUST, Set.of("exhaust-valve", "no-clearance"),
-            LeakPath.BREATHER, Set.of("rings"),
-            LeakPath.HEAD_JOINT, Set.of("head-joint"),
-            LeakPath.PLUG, Set.of("plug-joint"));
-    private static final List<String> AIR = List.of(
-            "Air turns the crank: hold it, and keep hands off chain, gears and fan.",
-            "Goggles on; low pressure on a single.");
-    private static final List<String> KICK = List.of("Ignition off and no petrol about: the open plug hole blows.");
+    /** One pound-force on a square inch in kPa: exact, by the inch of 25.4 mm and the pound of 0.45359237 kg. */
+    private static final double KPA_PER_PSI = 4.4482216152605 / (25.4 * 25.4) * 1000;
 
-    private static final List<Cause> CAUSES = List.of(
-            Cause.of(
-                    "rings",
-                    "rings or bore are worn, or a ring is stuck or broken",
-                    1,
-                    "\\b(top|first|second|third|compression|piston|oil).ring|^(barrel|cylinder)$",
-                    "Pressure rises with oil; air at the breather."),
-            Cause.of("inlet-valve", "the inlet valve does not seal", 1, "^inlet.valve$", "Air at the inlet."),
-            Cause.of("exhaust-valve", "the exhaust valve does not seal", 1, "^exhaust.valve$", "Air at the exhaust."),
-            Cause.of(
-                    "no-clearance",
-                    "a valve has no clearance and never shuts",
-                    1,
-                    "rocker|adjuster|tappet",
-                    "Air at a valve; gone once clearances are set."),
-            Cause.of(
-                    "head-joint", "the head joint leaks", 1, "^head.gasket$|^head$", "Bubbles or a hiss at the joint."),
-            Cause.of("plug-joint", "the plug or its washer leaks", 0.5, "^spark.plug$", "Bubbles at the plug."),
-            Cause.of(
-                    "cam-late",
-                    "the cam is late, or its lobes are worn",
-                    1,
-                    "cam.*(sprocket|chain|gear)|^camshaft$",
-                    "Low pressure, and a leak-down that is good."),
-            Cause.of(
-                    "not-cranked",
-                    "throttle shut, decompressor working, or cranked too slowly",
-                    1,
-                    "(?!)",
-                    "Low pressure, good leak-down, and more when cranked as it should be."),
-            Cause.of("gauge", "the gauge or its hose reads low", 0.5, "(?!)", "Another gauge reads more."));
-
-    public Sealing {
-        pressures = List.copyOf(pressures);
-        leaks = List.copyOf(leaks);
-    }
+    private static final double KPA_PER_BAR = 100;
+    /** The key that the trial fit has for the figure. */
+    private static final String AT_SEA = "crankingKPaAt0m";
 
     /** That of a build. */
     public static Sealing of(Build build) {
+        Set<String> gasSpace = gasSpace(build);
         long since = 0;
         for (long number = 1; number <= build.size(); number++) {
-            if (build.fact(number).filter(Sealing::disturbs).isPresent()) {
+            if (build.fact(number)
+                    .filter(fact -> disturbs(build, fact, gasSpace))
+                    .isPresent()) {
                 since = number;
             }
         }
-        return new Sealing(
-                build,
-                expected(build),
-                after(build.told(PressureRead.class, Finding.SEALING), since),
-                after(build.told(LeakDownRead.class, Finding.SEALING), since));
+        return new Sealing(build, expected(build), since);
     }
 
-    private static boolean disturbs(Fact fact) {
-        return fact instanceof Fact.TakenOff || fact instanceof Fact.Fitted || fact instanceof Fact.Undone;
+    /** Positions whose work makes an old reading worthless; the plug is out for every reading and does not. */
+    private static Set<String> gasSpace(Build build) {
+        Reach reach = new Reach(build);
+        Set<String> positions = SealingCauses.catalogue().suspects(build).stream()
+                .flatMap(suspect -> suspect.reach().stream())
+                .collect(Collectors.toSet());
+        positions.addAll(reach.piston());
+        reach.plug().forEach(positions::remove);
+        return positions;
     }
 
-    private static <F> List<Told<F>> after(List<Told<F>> told, long since) {
-        return told.stream().filter(one -> one.number() > since).toList();
+    private static boolean disturbs(Build build, Fact fact, Set<String> gasSpace) {
+        if (fact instanceof Fact.Undone undone) {
+            return build.structure().step(undone.step()).map(Step::fits).orElse(List.of()).stream()
+                    .anyMatch(gasSpace::contains);
+        }
+        return (fact instanceof Fact.TakenOff || fact instanceof Fact.Fitted) && gasSpace.contains(fact.about());
     }
 
     private static Optional<CrankingPressure> expected(Build build) {
         return AsMeasured.of(build)
-                .flatMap(parts -> {
-                    try {
-                        return Optional.of(TrialFit.withoutCures(parts.geometry(), parts.choice(), LengthUnit.MM));
-                    } catch (UnknownChoice impossible) {
-                        return Optional.empty();
-                    }
-                })
+                .flatMap(Sealing::tried)
                 .flatMap(fit -> fit.figures().stream()
-                        .filter(figure -> figure.key().equals("crankingKPaAt0m"))
+                        .filter(figure -> figure.key().equals(AT_SEA))
                         .findFirst())
-                .map(Sealing::range);
+                .map(figure -> new CrankingPressure(figure.low(), figure.high()));
     }
 
-    private static CrankingPressure range(Figure figure) {
-        return new CrankingPressure(figure.low(), figure.high());
+    private static Optional<TrialFit> tried(AsMeasured parts) {
+        try {
+            return Optional.of(TrialFit.withoutCures(parts.geometry(), parts.choice(), LengthUnit.MM));
+        } catch (UnknownChoice impossible) {
+            return Optional.empty();
+        }
     }
 
     /** The range to expect at a height above the sea in m, in kPa on the gauge: in proportion to the air's pressure. */
@@ -141,217 +98,122 @@ public record Sealing(
         return expected.map(range -> new CrankingPressure(share * range.lowKPa(), share * range.highKPa()));
     }
 
-    /** What should be read and what was, sentences. */
+    /** The pressures that still count, in the order in which they were read. */
+    List<Told<PressureRead>> pressures() {
+        return counting(allPressures());
+    }
+
+    /** The leak-downs that still count, in the order in which they were read. */
+    List<Told<LeakDownRead>> leaks() {
+        return counting(allLeaks());
+    }
+
+    private List<Told<PressureRead>> allPressures() {
+        return build.told(PressureRead.class, Finding.SEALING);
+    }
+
+    private List<Told<LeakDownRead>> allLeaks() {
+        return build.told(LeakDownRead.class, Finding.SEALING);
+    }
+
+    private <F> List<Told<F>> counting(List<Told<F>> told) {
+        return told.stream().filter(one -> one.number() > since).toList();
+    }
+
+    /** A pressure in kPa; empty where it can't be read. */
+    static Optional<Double> kpa(PressureRead read) {
+        return TypedSize.of(Unit.KPA, read.pressure(), 1) instanceof TypedSize.Read size && size.value() > 0
+                ? Optional.of(size.value())
+                : Optional.empty();
+    }
+
+    /** A loss in per cent; empty where it can't be read. */
+    static Optional<Double> loss(LeakDownRead read) {
+        return TypedSize.of(Unit.PERCENT, read.loss(), 1) instanceof TypedSize.Read size
+                ? Optional.of(size.value())
+                : Optional.empty();
+    }
+
+    /** What should be read, what was, and how it went over time; sentences. */
     public List<String> sentences() {
         List<String> all = new ArrayList<>();
         expected.ifPresent(range -> all.add(String.format(
                 Locale.ROOT,
                 "This engine as measured should make %.0f to %.0f kPa (%.1f to %.1f bar, %.0f to %.0f psi) on the gauge at the sea,"
-                        + " dry, throttle wide open.",
+                        + " dry, throttle wide open: the air's pressure times the ratio of what is trapped when the inlet shuts to"
+                        + " the power of %.1f to %.1f, less one.",
                 range.lowKPa(),
                 range.highKPa(),
-                range.lowKPa() / 100,
-                range.highKPa() / 100,
-                range.lowKPa() / 6.894757,
-                range.highKPa() / 6.894757)));
-        last(Cranking.DRY)
-                .ifPresent(told -> kpa(told)
-                        .ifPresent(read -> expectedAt(told.fact().altitudeM().orElse(0))
-                                .ifPresent(range -> all.add(String.format(
-                                        Locale.ROOT,
-                                        "Read dry: %.0f kPa, %s.",
-                                        read,
-                                        read < range.lowKPa()
-                                                ? String.format(
-                                                        Locale.ROOT,
-                                                        "%.0f kPa below what is expected there",
-                                                        range.lowKPa() - read)
-                                                : read > range.highKPa() ? "more than expected" : "as expected")))));
-        leaks.stream()
-                .reduce((one, other) -> other)
-                .flatMap(Sealing::loss)
-                .ifPresent(loss -> all.add(String.format(
-                        Locale.ROOT,
-                        "Leak-down: %.0f %% lost, %s 25 %%, at which aircraft practice takes a cylinder off (FAA AC 43.13-1B, 8-14, with an"
-                                + " orifice of 0.040 in for bores below 5 in; another orifice reads otherwise).",
-                        loss,
-                        loss > FAA_MOST_LOSS ? "above" : "not above")));
+                range.lowKPa() / KPA_PER_BAR,
+                range.highKPa() / KPA_PER_BAR,
+                range.lowKPa() / KPA_PER_PSI,
+                range.highKPa() / KPA_PER_PSI,
+                CrankingPressure.LOW_EXPONENT,
+                CrankingPressure.HIGH_EXPONENT)));
+        last(pressures(), one -> one.how() == Cranking.DRY)
+                .flatMap(told -> against(told.fact()))
+                .ifPresent(all::add);
+        last(leaks(), any -> true).flatMap(told -> loss(told.fact())).ifPresent(loss -> all.add(band(loss)));
+        overTime(dry(), Sealing::kpa, "Dry pressure").ifPresent(all::add);
+        overTime(allLeaks(), Sealing::loss, "Loss at leak-down").ifPresent(all::add);
         return all;
     }
 
-    Case asCase(Hunt hunt) {
-        Reach reach = new Reach(build);
-        List<Suspect> suspects = CAUSES.stream().map(cause -> cause.in(reach)).toList();
-        List<Test> tests =
-                trials().stream().map(trial -> trial.in(reach, CAUSES)).toList();
-        List<Evidence> read = new ArrayList<>();
-        dry(suspects).ifPresent(read::add);
-        oil(suspects).ifPresent(read::add);
-        leaks.forEach(told -> leak(told, suspects, read));
-        List<String> grounds = new ArrayList<>(sentences());
-        grounds.add(
-                "The span expected is polytropic compression from where the inlet shuts; opening angles alone, and no lift"
-                        + " measured, make it wide.");
-        grounds.add(
-                "A leak takes about a third of the pressure, oil brings worn rings up by about a third, each within wide doubt:"
-                        + " common practice, no source.");
-        return Paths.of(build, hunt, suspects, tests, read, grounds);
+    private List<Told<PressureRead>> dry() {
+        return allPressures().stream()
+                .filter(told -> told.fact().how() == Cranking.DRY)
+                .toList();
     }
 
-    private Optional<Told<PressureRead>> last(Cranking how) {
-        return pressures.stream().filter(told -> told.fact().how() == how).reduce((one, other) -> other);
+    private static <F> Optional<Told<F>> last(List<Told<F>> told, Function<F, Boolean> which) {
+        return told.stream().filter(one -> which.apply(one.fact())).reduce((one, other) -> other);
     }
 
-    private static Optional<Double> kpa(Told<PressureRead> told) {
-        return TypedSize.of(Unit.KPA, told.fact().pressure(), 1) instanceof TypedSize.Read read && read.value() > 0
-                ? Optional.of(read.value())
-                : Optional.empty();
+    private Optional<String> against(PressureRead read) {
+        return kpa(read)
+                .flatMap(value -> expectedAt(read.altitudeM().orElse(0))
+                        .map(range -> String.format(
+                                Locale.ROOT,
+                                "Read dry: %.0f kPa, where %.0f to %.0f kPa is expected%s: %s.",
+                                value,
+                                range.lowKPa(),
+                                range.highKPa(),
+                                read.altitudeM().isPresent()
+                                        ? " at that height"
+                                        : " at the sea, since no height was said",
+                                value < range.lowKPa()
+                                        ? "too little"
+                                        : value > range.highKPa() ? "more than expected" : "as expected")));
     }
 
-    private static Optional<Double> loss(Told<LeakDownRead> told) {
-        return TypedSize.of(Unit.PERCENT, told.fact().loss(), 1) instanceof TypedSize.Read read
-                ? Optional.of(read.value())
-                : Optional.empty();
+    private static String band(double loss) {
+        return String.format(
+                Locale.ROOT,
+                "Leak-down: %.0f %% lost, %s 25 %%, at which aircraft practice takes a cylinder off a hot engine (FAA AC 43.13-1B,"
+                        + " 8-14, with an orifice of 0.040 in for bores below 5 in; another orifice, or a cold engine, reads otherwise).",
+                loss,
+                loss > FAA_MOST_LOSS ? "above" : "not above");
     }
 
-    private Optional<Evidence> dry(List<Suspect> suspects) {
-        Optional<Told<PressureRead>> told = last(Cranking.DRY);
-        Optional<CrankingPressure> range =
-                told.flatMap(one -> expectedAt(one.fact().altitudeM().orElse(0)));
-        Optional<Double> read = told.flatMap(Sealing::kpa);
-        if (range.isEmpty() || read.isEmpty()) {
+    /** First and last of all that were read, those too that no longer count. */
+    private <F> Optional<String> overTime(List<Told<F>> told, Function<F, Optional<Double>> value, String what) {
+        List<Told<F>> read =
+                told.stream().filter(one -> value.apply(one.fact()).isPresent()).toList();
+        if (read.size() < 2) {
             return Optional.empty();
         }
-        double middle = Math.log(range.get().lowKPa() * range.get().highKPa()) / 2;
-        double half = Math.log(range.get().highKPa() / range.get().lowKPa()) / 2;
-        double off = Math.log(read.get()) - middle;
-        boolean shut = !told.get().fact().throttleOpen();
-        return Optional.of(new Evidence(
-                List.of(told.get().number()),
-                "Cranked dry: " + told.get().fact().pressure() + (shut ? ", throttle not open." : "."),
-                logs(suspects, suspect -> {
-                    boolean cranked = suspect.id().equals("not-cranked");
-                    double mean = Math.log(cranked ? 0.6 : suspect.id().equals("cam-late") ? 0.75 : 0.67);
-                    double throttle = shut ? Math.log(cranked ? 0.9 : 0.2) : 0;
-                    return normal(off, mean, Math.hypot(half, 0.3)) + throttle;
-                })));
-    }
-
-    private Optional<Evidence> oil(List<Suspect> suspects) {
-        Optional<Told<PressureRead>> dry = last(Cranking.DRY);
-        Optional<Told<PressureRead>> wet = last(Cranking.WITH_OIL);
-        Optional<Double> from = dry.flatMap(Sealing::kpa);
-        Optional<Double> to = wet.flatMap(Sealing::kpa);
-        if (from.isEmpty() || to.isEmpty()) {
-            return Optional.empty();
-        }
-        double rise = Math.log(to.get() / from.get());
-        return Optional.of(new Evidence(
-                List.of(dry.orElseThrow().number(), wet.orElseThrow().number()),
-                String.format(Locale.ROOT, "With oil it makes %.2f times as much as dry.", Math.exp(rise)),
-                logs(
-                        suspects,
-                        suspect -> suspect.id().equals("rings")
-                                ? normal(rise, Math.log(1.35), 0.15)
-                                : normal(rise, Math.log(1.05), 0.08))));
-    }
-
-    private static void leak(Told<LeakDownRead> told, List<Suspect> suspects, List<Evidence> read) {
-        loss(told)
-                .ifPresent(loss -> read.add(new Evidence(
-                        List.of(told.number()),
-                        String.format(Locale.ROOT, "Leak-down: %.0f %% lost.", loss),
-                        logs(
-                                suspects,
-                                suspect -> LEAKS.contains(suspect.id()) ? normal(loss, 40, 20) : normal(loss, 8, 8)))));
-        List<LeakPath> out = told.fact().out();
-        if (!out.isEmpty()) {
-            read.add(new Evidence(
-                    List.of(told.number()),
-                    "Air was listened for at the openings.",
-                    logs(
-                            suspects,
-                            suspect -> HEARD.entrySet().stream()
-                                    .mapToDouble(path -> Math.log(heard(path.getKey(), path.getValue(), out, suspect)))
-                                    .sum())));
-        }
-    }
-
-    private static double heard(LeakPath path, Set<String> by, List<LeakPath> out, Suspect suspect) {
-        double chance = !by.contains(suspect.id()) ? 0.08 : suspect.id().equals("no-clearance") ? 0.55 : 0.9;
-        return out.contains(path) ? chance : 1 - chance;
-    }
-
-    /** Logarithm of a normal density; never so low that one slip of reading decides all. */
-    private static double normal(double value, double mean, double deviation) {
-        double off = (value - mean) / deviation;
-        return Math.max(-0.5 * off * off, -6) - Math.log(deviation);
-    }
-
-    private static Map<String, Double> logs(List<Suspect> suspects, ToDoubleFunction<Suspect> log) {
-        Map<String, Double> logs = new HashMap<>();
-        suspects.forEach(suspect -> logs.put(suspect.id(), log.applyAsDouble(suspect)));
-        return logs;
-    }
-
-    private static List<Trial> trials() {
-        return List.of(
-                new Trial(
-                                "set-clearances",
-                                "set both valve clearances, cold, and read again",
-                                15,
-                                List.of("At firing top dead centre, both valves shut."),
-                                KICK)
-                        .answer("comes-up", "it comes up", "no-clearance")
-                        .otherwise("same", "no change"),
-                new Trial(
-                                "crank-right",
-                                "throttle wide open, decompressor off, kick briskly until the needle stands",
-                                5,
-                                List.of("Warm the engine by hand first if it is stiff with cold oil."),
-                                KICK)
-                        .answer("comes-up", "it comes up", "not-cranked")
-                        .otherwise("same", "no change"),
-                new Trial("other-gauge", "another gauge and hose", 5, List.of("Screwed in with its own washer."), KICK)
-                        .answer("more", "it reads as it should", "gauge")
-                        .otherwise("same", "the same"),
-                new Trial(
-                                "oil-in",
-                                "a spoonful of oil through the plug hole, and read again",
-                                5,
-                                List.of("Turn it round twice before reading."),
-                                KICK)
-                        .answer("rises", "it rises by a fifth or more", "rings")
-                        .otherwise("same", "little change"),
-                new Trial(
-                                "listen",
-                                "let air in at firing top dead centre and listen",
-                                20,
-                                List.of("At the inlet, the exhaust, the breather, the joint and the plug."),
-                                AIR)
-                        .answer("inlet", "at the inlet", "inlet-valve")
-                        .answer("exhaust", "at the exhaust", "exhaust-valve")
-                        .answer("breather", "at the breather", "rings")
-                        .answer("joint", "at the head joint", "head-joint")
-                        .answer("plug", "at the plug", "plug-joint")
-                        .otherwise("nowhere", "nowhere much"),
-                new Trial(
-                                "degree-cam",
-                                "read the cam's timing by a degree disc",
-                                40,
-                                List.of("See the page of timing."),
-                                List.of("Turn by hand, plug out; stop where it resists."))
-                        .answer("late", "it is late", "cam-late")
-                        .otherwise("right", "it is right"),
-                new Trial(
-                                "spirit-in-ports",
-                                "pour spirit into the ports and look at the seats",
-                                15,
-                                List.of("Head upside down, valves shut, a minute for each port."),
-                                List.of("Spirit burns: no flame, open windows, gloves."))
-                        .opens("^head$")
-                        .answer("inlet", "the inlet weeps", "inlet-valve")
-                        .answer("exhaust", "the exhaust weeps", "exhaust-valve")
-                        .otherwise("dry", "both stay dry"));
+        Told<F> first = read.get(0);
+        Told<F> last = read.get(read.size() - 1);
+        double from = value.apply(first.fact()).orElseThrow();
+        double to = value.apply(last.fact()).orElseThrow();
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "%s over time: %.0f in entry %d%s, %.0f in entry %d.",
+                what,
+                from,
+                first.number(),
+                first.number() <= since ? ", before the top end was last worked on" : "",
+                to,
+                last.number()));
     }
 }

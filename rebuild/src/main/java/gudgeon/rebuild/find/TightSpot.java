@@ -44,7 +44,7 @@ record TightSpot(List<TightSuspect> suspects, List<FeltAngle> felt, List<Long> e
     }
 
     static TightSpot of(Build build, Hunt hunt) {
-        Build then = hunt.closed().map(told -> until(build, told.number())).orElse(build);
+        Build then = hunt.seenOf(build);
         Reach reach = new Reach(then);
         List<TightSuspect> suspects = new ArrayList<>();
         Optional<AsMeasured> parts = AsMeasured.of(then);
@@ -62,11 +62,6 @@ record TightSpot(List<TightSuspect> suspects, List<FeltAngle> felt, List<Long> e
         }
         wentTight(then, felt, entries);
         return new TightSpot(suspects, felt, entries, new TestsMade(new TightTests(reach, suspects).all(), tried));
-    }
-
-    /** Once the search is over, the engine is looked at as it was then: what was put right does not speak against the suspect. */
-    private static Build until(Build build, long number) {
-        return Build.of(build.book()).after(build.entries().subList(0, Math.toIntExact(number)));
     }
 
     private static FeltAngle angle(boolean forward, double deg, double doubtDeg, boolean strokeKnown) {

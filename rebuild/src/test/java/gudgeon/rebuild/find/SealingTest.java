@@ -54,7 +54,7 @@ class SealingTest {
     }
 
     private static Ranking ranking(Build build) {
-        return Ranking.of(build, Hunt.of(build, "h").orElseThrow()).orElseThrow();
+        return Ranking.of(build, Hunt.of(build, "h").orElseThrow());
     }
 
     private static Ranking sealing(Fact... facts) {

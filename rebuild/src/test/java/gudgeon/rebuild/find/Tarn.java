@@ -75,6 +75,6 @@ final class Tarn {
     }
 
     static Ranking ranking(Build build) {
-        return Ranking.of(build, Hunt.of(build, HUNT).orElseThrow()).orElseThrow();
+        return Ranking.of(build, Hunt.of(build, HUNT).orElseThrow());
     }
 }
