@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Starts {@link Appender}s. Their classes are archived once (class data sharing), so that 200 of them start in half the time; that
+ * Starts {@link Appender}s. Their classes are archived once (class data sharing), so that many of them start in half the time; that
  * takes a class path of jars only, so folders of classes are packed first.
  */
 final class Child {

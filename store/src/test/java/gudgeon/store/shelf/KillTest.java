@@ -3,6 +3,7 @@ package gudgeon.store.shelf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Found;
+import gudgeon.store.LongRun;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -22,10 +23,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A process that writes is killed 200 times, each time somewhere else; no entry that it acknowledged may be lost. */
+/** A process that writes is killed again and again, each time somewhere else; no entry that it acknowledged may be lost. */
 class KillTest {
     private static final int FOLDERS = 10;
-    private static final int KILLS_EACH = 20;
+    private static final int KILLS_EACH = LongRun.of(3, 100);
     private static final int AT_ONCE = 3;
     private static final int LONGEST_LIFE_MICROS = 40_000;
 
