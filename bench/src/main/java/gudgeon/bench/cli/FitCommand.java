@@ -1,6 +1,5 @@
 package gudgeon.bench.cli;
 
-import gudgeon.bench.print.GapPicture;
 import gudgeon.rebuild.book.Geometry;
 import gudgeon.rebuild.fit.Choice;
 import gudgeon.rebuild.fit.LengthUnit;

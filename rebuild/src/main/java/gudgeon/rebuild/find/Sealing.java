@@ -154,8 +154,8 @@ public record Sealing(Build build, Optional<CrankingPressure> expected, long sin
                 .flatMap(told -> against(told.fact()))
                 .ifPresent(all::add);
         last(leaks(), any -> true).flatMap(told -> loss(told.fact())).ifPresent(loss -> all.add(band(loss)));
-        overTime(dry(), Sealing::kpa, "Dry pressure").ifPresent(all::add);
-        overTime(allLeaks(), Sealing::loss, "Loss at leak-down").ifPresent(all::add);
+        overTime(dry(), Sealing::kpa, "Dry pressure", "kPa").ifPresent(all::add);
+        overTime(allLeaks(), Sealing::loss, "Loss at leak-down", "%").ifPresent(all::add);
         return all;
     }
 
@@ -196,7 +196,8 @@ public record Sealing(Build build, Optional<CrankingPressure> expected, long sin
     }
 
     /** First and last of all that were read, those too that no longer count. */
-    private <F> Optional<String> overTime(List<Told<F>> told, Function<F, Optional<Double>> value, String what) {
+    private <F> Optional<String> overTime(
+            List<Told<F>> told, Function<F, Optional<Double>> value, String what, String unit) {
         List<Told<F>> read =
                 told.stream().filter(one -> value.apply(one.fact()).isPresent()).toList();
         if (read.size() < 2) {
@@ -208,12 +209,14 @@ public record Sealing(Build build, Optional<CrankingPressure> expected, long sin
         double to = value.apply(last.fact()).orElseThrow();
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%s over time: %.0f in entry %d%s, %.0f in entry %d.",
+                "%s over time: %.0f %s in entry %d%s, %.0f %s in entry %d.",
                 what,
                 from,
+                unit,
                 first.number(),
                 first.number() <= since ? ", before the top end was last worked on" : "",
                 to,
+                unit,
                 last.number()));
     }
 }

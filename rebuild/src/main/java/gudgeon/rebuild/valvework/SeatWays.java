@@ -18,8 +18,6 @@ import java.util.Optional;
  */
 public final class SeatWays {
     private static final String HEAD = "head";
-    /** The least that a cutter takes to clean a seat up, along the stem, in mm: common practice, no source. */
-    private static final double LEAST_CUT_MM = 0.1;
 
     private final Build build;
     private final ValveSeat seat;
@@ -37,7 +35,9 @@ public final class SeatWays {
     private List<SeatWay> all() {
         List<SeatWay> all = new ArrayList<>();
         if (!seat.isTooSmall()
-                && seat.mayRiseMm().filter(left -> left < LEAST_CUT_MM).isEmpty()) {
+                && seat.mayRiseMm()
+                        .filter(left -> left < SeatSaving.LEAST_CUT_MM)
+                        .isEmpty()) {
             all.add(recut());
         }
         all.add(otherValve());
@@ -53,7 +53,7 @@ public final class SeatWays {
 
     private SeatWay recut() {
         SeatCuts before = new SeatCuts(20, 21, ValveSeat.TOP_DEG, ValveSeat.SEAT_DEG, ValveSeat.THROAT_DEG);
-        double wider = before.cut(0, LEAST_CUT_MM, 0).widthMm() - before.widthMm();
+        double wider = before.cut(0, SeatSaving.LEAST_CUT_MM, 0).widthMm() - before.widthMm();
         String left = seat.mayRiseMm()
                 .map(more -> String.format(Locale.ROOT, " The book lets it sink %.2f mm more.", more))
                 .orElse(" The book says not how far it may sink.");
@@ -63,7 +63,7 @@ public final class SeatWays {
                 String.format(
                         Locale.ROOT,
                         "Each %.1f mm of cutting sinks the valve as much and widens a 45 degree seat by %.2f mm, to be taken off again with the outer and inner cuts.%s Under a small head stop early, with a true pilot in a sound guide; not every shop has one so small.",
-                        LEAST_CUT_MM,
+                        SeatSaving.LEAST_CUT_MM,
                         wider,
                         left),
                 line(

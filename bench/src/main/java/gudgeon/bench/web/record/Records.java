@@ -46,14 +46,17 @@ final class Records {
     /** Begins a record, unless one of that build is under way. */
     synchronized void begin(String build, BuildRecord record, Making.Kind kind) {
         if (of(build).filter(Making::isUnderWay).isEmpty()) {
+            of(build).flatMap(Making::file).ifPresent(Records::delete);
             makings.put(build, new Making(kind, record.wish(), record.entries().size(), 0, Optional.empty(), ""));
             worker.execute(() -> make(build, record, kind));
         }
     }
 
     private void make(String build, BuildRecord record, Making.Kind kind) {
+        Optional<Path> begun = Optional.empty();
         try {
             Path file = Files.createTempFile("gudgeon-record", "." + kind.ending());
+            begun = Optional.of(file);
             file.toFile().deleteOnExit();
             Progress progress = share -> makings.computeIfPresent(build, (id, making) -> making.at(share));
             if (kind == Making.Kind.PDF) {
@@ -64,10 +67,20 @@ final class Records {
             makings.computeIfPresent(build, (id, making) -> making.done(file));
         } catch (IOException | RuntimeException fault) {
             LOG.error("While making the record of {}", build, fault);
+            begun.ifPresent(Records::delete);
             makings.computeIfPresent(
                     build,
                     (id, making) -> making.failed(
                             "The record could not be made. See that the disk has room, and ask for it again."));
+        }
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException held) {
+            // some systems keep a file that is being sent; it goes when Gudgeon ends
+            LOG.debug("{} stays until the end", file, held);
         }
     }
 }

@@ -1,4 +1,4 @@
-package gudgeon.bench.print;
+package gudgeon.bench.cli;
 
 import gudgeon.mechanics.clearance.Curves;
 import gudgeon.rebuild.fit.Finding;
@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The gaps over the crank angle as a drawing that stands alone: one field for each valve, lines told apart by their dashes. */
-public final class GapPicture {
+final class GapPicture {
     private static final double LEFT = 70;
     private static final double WIDTH = 720;
     private static final double HEIGHT = 260;
@@ -35,7 +35,7 @@ public final class GapPicture {
     }
 
     /** The drawing of a trial fit, lengths in the unit. */
-    public static String svg(TrialFit fit, LengthUnit unit) {
+    static String svg(TrialFit fit, LengthUnit unit) {
         return new GapPicture(fit, unit).draw();
     }
 
