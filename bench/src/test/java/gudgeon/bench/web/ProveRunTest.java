@@ -225,7 +225,7 @@ class ProveRunTest {
         person.press("section[aria-labelledby=spark]", "Take it down");
         assertThat(browser.text("main")).contains("Checks that read by it", "points open");
         person.sound("timing");
-        long told = checksTold();
+        int told = checksTold();
         person.press("section[aria-labelledby=checks]", "Use it as the reading");
         assertThat(checksTold()).isEqualTo(told + 1);
         person.open("/timing");
@@ -239,7 +239,7 @@ class ProveRunTest {
         assertThat(person.build().size()).as("nothing was taken down").isEqualTo(before);
     }
 
-    private long checksTold() {
+    private int checksTold() {
         return person.build().told(CheckPassed.class).size()
                 + person.build().told(Fact.CheckFailed.class).size();
     }
