@@ -169,7 +169,8 @@ public record Sealing(Build build, Optional<CrankingPressure> expected, long sin
         return told.stream().filter(one -> which.apply(one.fact())).reduce((one, other) -> other);
     }
 
-    private Optional<String> against(PressureRead read) {
+    /** How a dry pressure stands to what is expected; empty where one of the two is not known. */
+    Optional<String> against(PressureRead read) {
         return kpa(read)
                 .flatMap(value -> expectedAt(read.altitudeM().orElse(0))
                         .map(range -> String.format(

@@ -32,7 +32,7 @@ final class SealingCauses {
                     "no-clearance",
                     "a valve has no clearance and never shuts",
                     1,
-                    "rocker|adjuster|tappet",
+                    "rockers?$|rocker.(adjusters|shafts|spindles?|washers)|adjuster|(inlet|exhaust).tappet",
                     "Air at a valve; gone once clearances are set."),
             Cause.of(
                     "head-joint", "the head joint leaks", 1, "^head.gasket$|^head$", "Bubbles or a hiss at the joint."),

@@ -6,6 +6,7 @@ import gudgeon.rebuild.journal.Cranking;
 import gudgeon.rebuild.journal.Finding.LeakDownRead;
 import gudgeon.rebuild.journal.Finding.PressureRead;
 import gudgeon.rebuild.journal.LeakPath;
+import gudgeon.rebuild.sentence.Sentence;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -128,7 +129,7 @@ record SealingEvidence(Sealing sealing) {
         double share = read.get() / middle;
         return Optional.of(new Evidence(
                 List.of(told.get().number()),
-                "Cranked dry: " + fact.pressure() + (fact.throttleOpen() ? "." : ", throttle not open."),
+                sealing.against(fact).orElse("") + (fact.throttleOpen() ? "" : " The throttle was not open."),
                 logs(suspects, id -> {
                     About pressure = does(id).pressure();
                     double doubt = Math.hypot(half, pressure.doubt());
@@ -187,7 +188,11 @@ record SealingEvidence(Sealing sealing) {
         List<LeakPath> out = told.fact().out();
         return new Evidence(
                 List.of(told.number()),
-                "Listened at inlet, exhaust, breather, head joint and plug.",
+                out.contains(LeakPath.NOWHERE)
+                        ? "Air let in was heard nowhere much."
+                        : "Air let in comes out at "
+                                + Sentence.list(
+                                        out.stream().map(LeakPath::words).toList()) + ".",
                 logs(
                         suspects,
                         id -> WAYS_OUT.stream()

@@ -131,6 +131,15 @@ class SealingTest {
         assertThat(unpaired.evidence()).noneMatch(seen -> seen.said().startsWith("With oil"));
     }
 
+    @Test
+    void whatWasSeenSaysWhatWasReadAndWhatIsExpected() {
+        assertThat(sealing(cranked(Cranking.DRY, "5 bar"), leak("45 %", LeakPath.BREATHER, LeakPath.INLET))
+                        .evidence())
+                .anySatisfy(seen -> assertThat(seen.said()).contains("500 kPa", "is expected", "too little"))
+                .anySatisfy(seen ->
+                        assertThat(seen.said()).isEqualTo("Air let in comes out at the breather and the inlet."));
+    }
+
     /** One fact, told as a reading and as the answer of a test. */
     @Test
     void aReadingAndTheTestThatAsksForItCountOnce() {
@@ -299,6 +308,8 @@ class SealingTest {
                 .containsExactlyInAnyOrder("top-ring", "second-ring", "oil-ring", "oil-ring-expander", "barrel");
         assertThat(reach(ranking(build(Trouble.NO_SPARK, Found.TOGETHER)), "key"))
                 .containsExactlyInAnyOrder("rotor", "rotor-key");
+        assertThat(reach(sealing(), "no-clearance"))
+                .containsExactlyInAnyOrder("rockers", "rocker-shafts", "rocker-adjusters");
         Ranking oil = ranking(build(Trouble.NO_OIL, Found.TOGETHER));
         assertThat(reach(oil, "oilway")).contains("head-gasket").doesNotContain("inlet-gaskets", "exhaust-gasket");
         assertThat(reach(oil, "gallery-plug")).contains("barrel-o-ring").doesNotContain("carburettor-o-ring");
