@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,12 @@ public final class EntryJson {
                 .put("seen", entry.seen());
         line.setAll(fact);
         return line.toString();
+    }
+
+    /** Why a fact could not be read back from a journal, each a sentence; none if it could. */
+    public static List<String> against(Fact fact) {
+        Entry entry = new Entry("e", Instant.EPOCH, "bench", 0, fact);
+        return read(write(entry)) instanceof Reading.Refused refused ? refused.sentences() : List.of();
     }
 
     /** Reads one entry; what was read is a list of one. */

@@ -9,6 +9,7 @@ import gudgeon.rebuild.build.Refusals;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.sentence.Amount;
 import gudgeon.rebuild.source.PriceRefusals;
+import gudgeon.store.journal.EntryJson;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -155,6 +156,7 @@ public record PartsFile(String text, List<Fact> facts, List<Fault> faults, List<
             if (refused.isEmpty()) {
                 refused.addAll(Refusals.of(build.asIf(facts), told));
                 refused.addAll(PriceRefusals.of(told));
+                told.forEach(fact -> refused.addAll(EntryJson.against(fact)));
             }
             notes.addAll(row.notes());
             if (refused.isEmpty()) {

@@ -1,0 +1,3 @@
+/** The command line under fuzzing. */
+@org.jspecify.annotations.NullMarked
+package gudgeon.bench.cli;
