@@ -54,6 +54,25 @@ class StoreysTest {
             .dependOnClassesThat()
             .resideInAnyPackage("io.javalin..", "gg.jte..", "picocli..");
 
+    /** Nothing is fetched: the program is asked, and asks nobody. */
+    private static final ArchRule ASKS_NOBODY = ArchRuleDefinition.noClasses()
+            .that()
+            .resideInAPackage("gudgeon..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("java.net.http..")
+            .orShould()
+            .dependOnClassesThat()
+            .belongToAnyOf(
+                    java.net.Socket.class,
+                    java.net.URLConnection.class,
+                    java.net.DatagramSocket.class,
+                    java.nio.channels.SocketChannel.class)
+            .orShould()
+            .callMethod(java.net.URL.class, "openStream")
+            .orShould()
+            .callMethod(java.net.URL.class, "openConnection");
+
     private static JavaClasses product() {
         return new ClassFileImporter()
                 .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -68,6 +87,7 @@ class StoreysTest {
         NUMBERS_ONLY.check(product);
         NO_FRAMEWORKS_BELOW.check(product);
         NO_PAGES_IN_STORE.check(product);
+        ASKS_NOBODY.check(product);
     }
 
     @Test

@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.bench.about.Edition;
 import gudgeon.store.shelf.ShelfFault;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -7,6 +8,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
@@ -17,7 +19,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
 @Command(
         name = "gudgeon",
         mixinStandardHelpOptions = true,
-        version = "Gudgeon 0.1.0",
+        versionProvider = Gudgeon.Version.class,
         description = "For the person who rebuilds small old engines: sees trouble before the cover closes.",
         footer = {
             "",
@@ -65,9 +67,18 @@ import picocli.CommandLine.UnmatchedArgumentException;
             ExportCommand.class,
             ImportCommand.class,
             BackupCommand.class,
-            RestoreCommand.class
+            RestoreCommand.class,
+            LibrariesCommand.class
         })
 public final class Gudgeon implements Runnable {
+    /** The version, as the build wrote it down. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {"Gudgeon " + Edition.version()};
+        }
+    }
+
     /** All clear. */
     static final int CLEAR = 0;
     /** Something touches, is close or unproven. */

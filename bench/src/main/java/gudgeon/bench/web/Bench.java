@@ -1,5 +1,7 @@
 package gudgeon.bench.web;
 
+import gudgeon.bench.web.about.AboutRoom;
+import gudgeon.bench.web.about.HandbookRoom;
 import gudgeon.bench.web.assemble.AssembleRoom;
 import gudgeon.bench.web.engine.BookRoom;
 import gudgeon.bench.web.engine.EngineRoom;
@@ -109,6 +111,8 @@ public final class Bench implements AutoCloseable {
         Safeguards.on(routes);
         new ThreeLibrary().on(routes);
         new Light().on(routes);
+        new AboutRoom(pages).on(routes);
+        new HandbookRoom(pages).on(routes);
         routes.get("/marks", ctx -> pages.show(ctx, "look/page.jte", Map.of()));
         new ShelfRoom(pages, builds.shelf(), books, alarms, clock).on(routes);
         new TodayRoom(pages, builds, alarms, clock).on(routes);

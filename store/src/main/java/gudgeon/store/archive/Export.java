@@ -1,5 +1,8 @@
 package gudgeon.store.archive;
 
+import gudgeon.rebuild.book.BookReading;
+import gudgeon.rebuild.book.EngineBookReader;
+import gudgeon.rebuild.book.Structure;
 import gudgeon.store.disk.Reason;
 import gudgeon.store.disk.WholeFile;
 import gudgeon.store.photo.Photos;
@@ -83,6 +86,7 @@ public record Export(Shelf shelf, Photos photos) {
                 put(zip, Names.EARLIER_BOOK.named(hash), book(hash));
             }
             put(zip, Names.JOURNAL.only(), lines(journal, Line::json));
+            put(zip, Names.JOURNAL_TABLE.only(), JournalTable.text(journal.lines(), structure(contents.book())));
             put(zip, Names.HASHES.only(), lines(journal, Line::hash));
             for (Map.Entry<String, Path> photo : photosThere.entrySet()) {
                 zip.putNextEntry(new ZipEntry(Names.PHOTO.named(photo.getKey())));
@@ -96,6 +100,13 @@ public record Export(Shelf shelf, Photos photos) {
         return shelf.book(hash)
                 .orElseThrow(() -> new ShelfFault(
                         "The engine book " + hash + " is not on the shelf. Bring a backup back with gudgeon restore."));
+    }
+
+    /** What is in the engine book, for its names; nothing if an older book can no longer be read, since a build that is handed on is. */
+    private Structure structure(String hash) {
+        return new EngineBookReader().read(book(hash)) instanceof BookReading.Read read
+                ? read.book().structure()
+                : Structure.none();
     }
 
     private static String lines(ShelvedJournal journal, Function<Line, String> part) {
@@ -115,17 +126,20 @@ public record Export(Shelf shelf, Photos photos) {
                 This is one rebuild out of Gudgeon, whole. Gudgeon takes it in again with: gudgeon import FILE
                 Without Gudgeon it can be read as it is:
 
-                book.yaml      the engine book: parts, steps, checks and sizes. A text file.
+                book.yaml      the engine book: parts, steps, checks and sizes. A text file in YAML.
                 books/         the engine book as it was before it was changed, if it was.
-                journal.jsonl  all that was done and found, %d entries, one to a line, the oldest first. A text file;
-                               each line is one JSON object with its time (at) and what happened (type).
-                photos/        %d photos. The journal names each by its file name.
+                journal.csv    all that was done and found, told in words: a table that any spreadsheet opens.
+                journal.jsonl  the same with every figure by itself, %d entries, one to a line, the oldest first. A text
+                               file; each line is one JSON object with what happened (type), when (at, in UTC), on
+                               which device, and the fields of its kind. An entry of type corrected strikes out the
+                               one whose key it names. Sizes are as they were written: a bare number is in mm.
+                photos/        %d photos as JPEG. The journal names each by its file name.
                 build.json     the name of the rebuild and how much there is, so that a loss can be seen.
                 hashes.txt     a line for each line of the journal: the SHA-256 of the line before it in this file and the
                                journal's line, written one after the other without a line end. The first is made with the
                                SHA-256 of the id in build.json. So a change to any line of the journal can be seen.
 
-                Photos and books are named by the SHA-256 of their content.
+                All texts are in UTF-8. Photos and books are named by the SHA-256 of their content.
                 """.formatted(manifest.name(), manifest.entries(), manifest.photos());
     }
 }

@@ -12,6 +12,7 @@ enum Names {
     BOOK("book.yaml", 1_000_000),
     EARLIER_BOOK("books/([0-9a-f]{64})\\.yaml", 1_000_000),
     JOURNAL("journal.jsonl", 64 << 20),
+    JOURNAL_TABLE("journal.csv", 64 << 20),
     HASHES("hashes.txt", 16 << 20),
     PHOTO("photos/([0-9a-f]{64})\\.jpg", 25 << 20);
 

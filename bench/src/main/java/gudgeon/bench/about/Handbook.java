@@ -1,0 +1,26 @@
+package gudgeon.bench.about;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** The handbook, which is docs/handbook packed with the program. */
+public final class Handbook {
+    /** The page that lists the others. */
+    public static final String FIRST = "index";
+
+    private static final String ROOM = "/gudgeon/bench/handbook/";
+
+    private Handbook() {}
+
+    /** A page in Markdown by its name; empty if there is none. */
+    public static Optional<String> page(String name) {
+        return name.matches("[a-z-]{1,40}")
+                ? Packed.bytes(ROOM + name + ".md").map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                : Optional.empty();
+    }
+
+    /** A picture by its name, as PNG; empty if there is none. */
+    public static Optional<byte[]> picture(String name) {
+        return name.matches("[a-z-]{1,40}\\.png") ? Packed.bytes(ROOM + "images/" + name) : Optional.empty();
+    }
+}

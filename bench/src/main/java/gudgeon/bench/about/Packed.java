@@ -1,0 +1,28 @@
+package gudgeon.bench.about;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** Files that are packed with the program. */
+final class Packed {
+    private Packed() {}
+
+    /** A text that every edition holds. */
+    static String text(String path) {
+        return bytes(path)
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                .orElseThrow(() -> new IllegalStateException(path + " is not on the class path"));
+    }
+
+    /** A file's bytes; empty if there is no such file. */
+    static Optional<byte[]> bytes(String path) {
+        try (InputStream stream = Packed.class.getResourceAsStream(path)) {
+            return stream == null ? Optional.empty() : Optional.of(stream.readAllBytes());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}
