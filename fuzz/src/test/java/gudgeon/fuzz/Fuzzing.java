@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  */
 record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> found, String said) {
     /** An input that takes longer hangs. */
-    private static final int HANG_SECONDS = 20;
+    private static final int HANG_SECONDS = 60;
     /** A reader that needs more memory for one input asks for too much. */
     private static final String MEMORY = "-Xmx1g";
     /** Starting, and putting the fuzzer's counters into the code, takes this at most. */

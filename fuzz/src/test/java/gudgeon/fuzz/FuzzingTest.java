@@ -26,9 +26,8 @@ import org.junit.jupiter.api.TestFactory;
 class FuzzingTest {
     private static final boolean LONG = Boolean.getBoolean("gudgeon.long");
     private static final Duration SHORT_RUN = Duration.ofSeconds(3);
-    private static final Duration LONG_RUN =
-            Duration.ofSeconds(Long.getLong("gudgeon.fuzz.seconds", 180));
-    private static final Duration HANG = Duration.ofSeconds(20);
+    private static final Duration LONG_RUN = Duration.ofSeconds(Long.getLong("gudgeon.fuzz.seconds", 180));
+    private static final Duration HANG = Duration.ofSeconds(60);
     private static final List<Reader> ALL = List.of(Reader.values());
 
     private static List<Path> kept(Reader reader) throws IOException {
@@ -39,13 +38,14 @@ class FuzzingTest {
 
     @TestFactory
     Stream<DynamicTest> everyInputThatIsKeptBreaksNoPromise() {
-        return ALL.stream().map(reader -> DynamicTest.dynamicTest(reader.word(), () -> {
-            MethodHandle target = target(reader);
-            for (Path input : kept(reader)) {
-                byte[] bytes = Files.readAllBytes(input);
-                assertTimeoutPreemptively(HANG, () -> feed(target, bytes, input), input.toString());
-            }
-        }));
+        return ALL.stream()
+                .map(reader -> DynamicTest.dynamicTest(reader.word(), () -> {
+                    MethodHandle target = target(reader);
+                    for (Path input : kept(reader)) {
+                        byte[] bytes = Files.readAllBytes(input);
+                        assertTimeoutPreemptively(HANG, () -> feed(target, bytes, input), input.toString());
+                    }
+                }));
     }
 
     private static MethodHandle target(Reader reader) throws ReflectiveOperationException {

@@ -72,8 +72,9 @@ final class Members {
             head = ContentHash.of(head + line);
             hashes.append(head).append('\n');
         }
-        long photos =
-                files.keySet().stream().filter(name -> name.startsWith("photos/")).count();
+        long photos = files.keySet().stream()
+                .filter(name -> name.startsWith("photos/"))
+                .count();
         files.put("journal.jsonl", latin1(journal));
         files.put("hashes.txt", hashes.toString());
         files.put(

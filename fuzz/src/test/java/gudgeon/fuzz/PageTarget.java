@@ -27,8 +27,11 @@ public final class PageTarget {
     private static final Path FOLDER = Scratch.folder();
     private static final Shelf SHELF = Shelf.open(FOLDER);
     private static final String BUILD = start();
-    private static final Bench BENCH =
-            Bench.start(SHELF, new Photos(FOLDER), List.of(new NamedBook("tarn-98", Tarn.book().geometry().orElseThrow())), 0);
+    private static final Bench BENCH = Bench.start(
+            SHELF,
+            new Photos(FOLDER),
+            List.of(new NamedBook("tarn-98", Tarn.book().geometry().orElseThrow())),
+            0);
 
     private PageTarget() {}
 
@@ -55,7 +58,9 @@ public final class PageTarget {
             return;
         }
         String answer = answer(path);
-        Promise.kept(!answer.startsWith("HTTP/1.1 5"), path + " answers: " + answer.lines().findFirst());
+        Promise.kept(
+                !answer.startsWith("HTTP/1.1 5"),
+                path + " answers: " + answer.lines().findFirst());
         Promise.kept(answer.startsWith("HTTP/1.1 "), path + " is not answered");
     }
 

@@ -43,10 +43,12 @@ public final class SizeTarget {
         for (TorqueUnit unit : TorqueUnit.values()) {
             WrittenTorque.of(text, unit).ifPresent(SizeTarget::torque);
         }
-        SheetOfPaper.of(text).ifPresent(sheet -> Promise.same(
-                Optional.of(sheet.widthMm()),
-                SheetOfPaper.of(sheet.widthMm() + " x " + sheet.heightMm()).map(SheetOfPaper::widthMm),
-                "the sheet"));
+        SheetOfPaper.of(text)
+                .ifPresent(sheet -> Promise.same(
+                        Optional.of(sheet.widthMm()),
+                        SheetOfPaper.of(sheet.widthMm() + " x " + sheet.heightMm())
+                                .map(SheetOfPaper::widthMm),
+                        "the sheet"));
     }
 
     private static void size(Unit unit, String text, double bareMm) {

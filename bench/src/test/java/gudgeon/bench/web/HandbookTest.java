@@ -240,9 +240,9 @@ class HandbookTest {
         try (Browser browser = new Browser()) {
             for (Shown shown : Shown.values()) {
                 boolean phone = shown == Shown.PHONE;
-                browser.screen(phone ? 360 : 1000, 760, "light");
+                browser.screen(phone ? 360 : 1366, 860, "light");
                 browser.driver.get(bench.address().resolve(shown.address()).toString());
-                browser.picture(shown.file(images, ".png"), phone ? 360 : 1000, 760);
+                browser.picture(shown.file(images, ".png"), phone ? 360 : 1366, 860);
                 Files.writeString(shown.file(images, ".txt"), headings(shown));
             }
         }

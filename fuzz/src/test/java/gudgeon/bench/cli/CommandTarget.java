@@ -9,8 +9,8 @@ import java.util.Set;
 
 /** The commands that answer at the desk: one argument to a line. Whatever is typed ends as an answer or as a sentence. */
 public final class CommandTarget {
-    private static final Set<String> DESK = Set.of(
-            "fit-size", "bearing", "ring-gap", "shims", "spring", "bolt-length", "torque", "wrench", "convert");
+    private static final Set<String> DESK =
+            Set.of("fit-size", "bearing", "ring-gap", "shims", "spring", "bolt-length", "torque", "wrench", "convert");
 
     private CommandTarget() {}
 
