@@ -61,6 +61,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             DemoCommand.class,
             ReplayCommand.class,
             DrillCommand.class,
+            DrillsCommand.class,
             ServeCommand.class,
             BuildsCommand.class,
             VerifyJournalCommand.class,

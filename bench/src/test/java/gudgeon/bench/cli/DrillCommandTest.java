@@ -2,7 +2,11 @@ package gudgeon.bench.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gudgeon.bench.drill.Drill;
+import gudgeon.rebuild.alarm.Alarms;
+import gudgeon.rebuild.drill.Outcome;
+import gudgeon.store.drill.Drill;
+import gudgeon.store.drill.DrillReader;
+import gudgeon.store.drill.DrillReading;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -51,11 +55,12 @@ class DrillCommandTest {
         Path made = folder.resolve("screw");
         String said = run(0, made.toString(), "--shown", "3", "--mistake", "3", "--says", "A \"long\" screw.");
         assertThat(said).contains("holds the drill");
-        Drill drill = Drill.of(made);
+        Drill drill = ((DrillReading.Read) new DrillReader().read(folder, made)).drill();
         assertThat(drill.mistake()).isEqualTo("A \"long\" screw.");
-        assertThat(drill.kind()).isEqualTo("fastener-too-long");
-        assertThat(drill.judged(drill.replay("fault.jsonl"))).isEqualTo(Drill.Outcome.CAUGHT);
-        assertThat(drill.replay("sound.jsonl").turns())
+        assertThat(drill.expected().kind()).isEqualTo("fastener-too-long");
+        assertThat(drill.expected().outcome(drill.asWritten().playedFault(new Alarms())))
+                .isEqualTo(Outcome.CAUGHT);
+        assertThat(drill.asWritten().playedSound(new Alarms()).turns())
                 .allSatisfy(turn -> assertThat(turn.raised()).isEmpty());
         assertThat(said).doesNotContain("Exception");
     }

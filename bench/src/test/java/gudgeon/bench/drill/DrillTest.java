@@ -2,17 +2,20 @@ package gudgeon.bench.drill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gudgeon.rebuild.alarm.AlarmKind;
+import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.alarm.Replay;
+import gudgeon.rebuild.drill.Expected;
+import gudgeon.rebuild.drill.Outcome;
+import gudgeon.store.drill.Drill;
+import gudgeon.store.drill.DrillReader;
+import gudgeon.store.drill.DrillReading;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,11 +27,22 @@ class DrillTest {
     private static final Map<String, Replay> PLAYED = new HashMap<>();
 
     private static List<Drill> read() {
-        try (Stream<Path> folders = Files.list(FOLDERS)) {
-            return folders.filter(Files::isDirectory).sorted().map(Drill::of).toList();
+        DrillReader reader = new DrillReader();
+        try {
+            return DrillReader.folders(FOLDERS).stream()
+                    .map(folder -> reader.read(FOLDERS, folder))
+                    .map(DrillTest::drill)
+                    .toList();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    private static Drill drill(DrillReading reading) {
+        if (reading instanceof DrillReading.Refused refused) {
+            throw new AssertionError(refused.sentences());
+        }
+        return ((DrillReading.Read) reading).drill();
     }
 
     static List<Drill> drills() {
@@ -36,73 +50,58 @@ class DrillTest {
     }
 
     private static Replay fault(Drill drill) {
-        return PLAYED.computeIfAbsent(drill.folder() + " fault", key -> drill.replay("fault.jsonl"));
+        return PLAYED.computeIfAbsent(
+                drill.name() + " fault", key -> drill.asWritten().playedFault(new Alarms()));
     }
 
     private static Replay sound(Drill drill) {
-        return PLAYED.computeIfAbsent(drill.folder() + " sound", key -> drill.replay("sound.jsonl"));
+        return PLAYED.computeIfAbsent(
+                drill.name() + " sound", key -> drill.asWritten().playedSound(new Alarms()));
     }
 
     @ParameterizedTest
     @MethodSource("drills")
     void theMistakeIsCaughtInTime(Drill drill) {
         Replay fault = fault(drill);
-        assertThat(fault.build().unknown())
-                .as("entries that the book knows nothing of")
-                .isEmpty();
-        assertThat(fault.build().size()).isGreaterThanOrEqualTo(drill.due());
-        assertThat(drill.judged(fault)).as("%s", fault.turns()).isEqualTo(Drill.Outcome.CAUGHT);
+        assertThat(drill.expected().outcome(fault)).as("%s", fault.turns()).isEqualTo(Outcome.CAUGHT);
     }
 
     @ParameterizedTest
     @MethodSource("drills")
     void itsTwinRaisesNoAlarmAtAll(Drill drill) {
-        Replay sound = sound(drill);
-        assertThat(sound.build().unknown())
-                .as("entries that the book knows nothing of")
-                .isEmpty();
-        assertThat(sound.turns()).as("%s", drill).isEmpty();
+        assertThat(sound(drill).turns()).as("%s", drill).isEmpty();
     }
 
-    @Test
-    void eachKindOfAlarmThatADrillNamesIsOne() {
-        List<String> kinds =
-                Arrays.stream(AlarmKind.values()).map(AlarmKind::key).toList();
-        assertThat(drills()).extracting(Drill::kind).isSubsetOf(kinds);
-    }
-
-    /** Every mistake of the list that this tells of has its folder. */
+    /** Every mistake of the list has its drills. */
     @Test
     void everyNumberHasItsDrill() {
-        assertThat(drills())
-                .extracting(drill -> drill.folder().getFileName().toString().substring(0, 2))
-                .contains(
-                        "01", "02", "03", "04", "05", "06", "07", "08", "09", "10", "11", "12", "13", "14", "15", "16",
-                        "17", "18", "19", "20", "21", "22", "23", "24", "25", "26", "27", "31", "34", "35", "36", "37",
-                        "38", "40");
+        List<String> numbers = IntStream.rangeClosed(1, 42)
+                .mapToObj(number -> String.format("%02d", number))
+                .toList();
+        assertThat(drills()).extracting(Drill::of).containsAll(numbers);
     }
 
     @Test
     void aMistakeThatIsNotMadeIsNotCaught() {
         assertThat(drills())
-                .allSatisfy(drill -> assertThat(drill.judged(sound(drill))).isEqualTo(Drill.Outcome.MISSED));
+                .allSatisfy(drill ->
+                        assertThat(drill.expected().outcome(sound(drill))).isEqualTo(Outcome.MISSED));
     }
 
     @Test
     void anAlarmAfterItsTimeIsLate() {
         assertThat(drills()).allSatisfy(drill -> {
-            Drill sooner =
-                    new Drill(drill.folder(), drill.mistake(), drill.book(), drill.kind(), drill.at(), drill.due() - 1);
-            assertThat(sooner.judged(fault(drill))).isEqualTo(Drill.Outcome.LATE);
+            Expected sooner = drill.expected().dueAt(drill.expected().due() - 1);
+            assertThat(sooner.outcome(fault(drill))).isEqualTo(Outcome.LATE);
         });
     }
 
     @Test
-    void anAlarmOfAnotherKindOrAtAnotherPlaceDoesNotCount() {
+    void anAlarmAtAnotherPlaceDoesNotCount() {
         assertThat(drills()).allSatisfy(drill -> {
-            Drill elsewhere =
-                    new Drill(drill.folder(), drill.mistake(), drill.book(), drill.kind(), "tappet-caps", drill.due());
-            assertThat(elsewhere.judged(fault(drill))).isEqualTo(Drill.Outcome.MISSED);
+            Expected elsewhere = new Expected(
+                    drill.expected().kind(), "elsewhere", drill.expected().due());
+            assertThat(elsewhere.outcome(fault(drill))).isEqualTo(Outcome.MISSED);
         });
     }
 }

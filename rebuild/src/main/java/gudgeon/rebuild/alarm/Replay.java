@@ -35,7 +35,15 @@ public record Replay(List<Turn> turns, Build build, List<Alarm> standing) {
 
     /** Plays a journal over its book. */
     public static Replay of(EngineBook book, List<Entry> entries) {
-        Alarms alarms = new Alarms();
+        return of(book, entries, new Alarms());
+    }
+
+    /**
+     * Plays a journal over its book.
+     *
+     * @param alarms may have seen others before, of which it remembers the trial fits
+     */
+    public static Replay of(EngineBook book, List<Entry> entries, Alarms alarms) {
         Build build = Build.of(book);
         List<Alarm> before = List.of();
         List<Turn> turns = new ArrayList<>();
