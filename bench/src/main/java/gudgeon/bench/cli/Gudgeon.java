@@ -69,6 +69,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             ImportCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            MendCommand.class,
             LibrariesCommand.class
         })
 public final class Gudgeon implements Runnable {

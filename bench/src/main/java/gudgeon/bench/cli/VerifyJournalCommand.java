@@ -45,7 +45,7 @@ final class VerifyJournalCommand implements Callable<Integer> {
             }
             out.println("Not sound. The journal is not as it was written:");
             ((Verified.Broken) verified).sentences().forEach(sentence -> out.println("  " + sentence));
-            out.println("gudgeon restore brings a backup back and keeps aside what is there now.");
+            out.println("gudgeon mend fills in from the backups what is damaged, and keeps aside what is there now.");
             return Gudgeon.NOT_CLEAR;
         }
     }

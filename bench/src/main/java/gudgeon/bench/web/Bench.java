@@ -41,6 +41,7 @@ import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.book.Geometry;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Shelf;
+import gudgeon.store.shelf.ShelfFault;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
@@ -156,6 +157,10 @@ public final class Bench implements AutoCloseable {
         routes.exception(HttpResponseException.class, (fault, ctx) -> {
             ctx.status(fault.getStatus());
             pages.fault(ctx, "That could not be done", String.valueOf(fault.getMessage()));
+        });
+        routes.exception(ShelfFault.class, (fault, ctx) -> {
+            ctx.status(503);
+            pages.fault(ctx, "The data folder can't do that", fault.getMessage());
         });
         routes.exception(Exception.class, (fault, ctx) -> {
             LOG.error("While serving {}", ctx.path(), fault);

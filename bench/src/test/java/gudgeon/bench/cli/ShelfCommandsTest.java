@@ -54,13 +54,7 @@ class ShelfCommandsTest {
         assertThat(sound.code()).isZero();
         assertThat(sound.out()).startsWith("Sound: 2 entries");
 
-        Path file = data.resolve("shelf.db");
-        byte[] bytes = Files.readAllBytes(file);
-        int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("what the file tells");
-        assertThat(at).isPositive();
-        bytes[at] ^= 1;
-        Files.write(file, bytes);
-
+        flipABitOf("what the file tells");
         Terminal changed = run("verify-journal", id, "--data", data);
         assertThat(changed.code()).isEqualTo(1);
         assertThat(changed.out()).startsWith("Not sound.").contains("Entry 2 was changed");
@@ -105,5 +99,36 @@ class ShelfCommandsTest {
         assertThat(restored.out()).contains("again as they were at", "What was there before is kept in");
         assertThat(run("builds", "--data", data).out()).contains("2 entries");
         assertThat(run("restore", "none", "--data", data).code()).isEqualTo(2);
+    }
+
+    private void flipABitOf(String text) throws IOException {
+        Path file = data.resolve("shelf.db");
+        byte[] bytes = Files.readAllBytes(file);
+        int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf(text);
+        assertThat(at).isPositive();
+        bytes[at] ^= 1;
+        Files.write(file, bytes);
+    }
+
+    @Test
+    void aDamagedBuildIsMendedFromABackupAndKeepsWhatCameAfterIt() throws IOException {
+        run("backup", "--data", data);
+        try (Shelf shelf = Shelf.open(data)) {
+            note(shelf, "second", "after the backup");
+        }
+        flipABitOf("what the file tells");
+        Terminal plan = run("plan", id, "--data", data);
+        assertThat(plan.code()).isEqualTo(2);
+        assertThat(plan.err()).contains("Entry 2 was changed", "gudgeon mend");
+        Terminal mended = run("mend", "--data", data);
+        assertThat(mended.code()).isZero();
+        assertThat(mended.out()).contains(id + "  Tarn 98: 3 entries, proved, 1 of them from backups", "kept in ");
+        assertThat(run("verify-journal", id, "--data", data).out()).startsWith("Sound: 3 entries");
+
+        flipABitOf("after the backup");
+        Terminal lost = run("mend", "--data", data);
+        assertThat(lost.code()).isEqualTo(1);
+        assertThat(lost.out()).contains(id + "  Tarn 98: 2 entries, proved", "Entry 3 is lost");
+        assertThat(run("mend", "--data", folder.resolve("none")).out()).startsWith("No build could be found");
     }
 }

@@ -73,9 +73,7 @@ final class Admission {
     }
 
     private static Optional<Fact> factOf(Line line) {
-        return EntryJson.read(line.json()) instanceof Reading.Read read
-                ? read.entries().stream().map(Entry::fact).findFirst()
-                : Optional.empty();
+        return line.entry().map(Entry::fact);
     }
 
     private void lookAt(Entry entry, Line line) {

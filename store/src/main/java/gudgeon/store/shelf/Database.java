@@ -45,10 +45,7 @@ final class Database implements AutoCloseable {
                 throw fault;
             }
         } catch (JdbiException unusable) {
-            throw new ShelfFault(
-                    "The database " + file + " can't be opened: " + reason(unusable)
-                            + ". If it is damaged, bring back a backup: gudgeon restore.",
-                    unusable);
+            throw fault("The database " + file + " can't be opened: ", unusable, "");
         }
     }
 
@@ -111,10 +108,7 @@ final class Database implements AutoCloseable {
         try {
             return reading.apply(new Journals(handle));
         } catch (JdbiException fault) {
-            throw new ShelfFault(
-                    "The database " + file + " can't be read: " + reason(fault)
-                            + ". If it is damaged, bring back a backup: gudgeon restore.",
-                    fault);
+            throw fault("The database " + file + " can't be read: ", fault, "");
         }
     }
 
@@ -123,10 +117,7 @@ final class Database implements AutoCloseable {
         try {
             handle.useTransaction(here -> writing.accept(new Journals(here)));
         } catch (JdbiException fault) {
-            throw new ShelfFault(
-                    "The database " + file + " can't be written: " + reason(fault)
-                            + ". Nothing of this was kept. See that the disk has room and can be written, and try again.",
-                    fault);
+            throw fault("The database " + file + " can't be written: ", fault, " Nothing of this was kept.");
         }
     }
 
@@ -135,13 +126,13 @@ final class Database implements AutoCloseable {
         try {
             handle.execute("VACUUM INTO ?", target.toString());
         } catch (JdbiException fault) {
-            throw new ShelfFault("The database could not be copied to " + target + ": " + reason(fault), fault);
+            throw fault("The database could not be copied to " + target + ": ", fault, "");
         }
     }
 
-    private static String reason(JdbiException fault) {
-        Throwable cause = fault.getCause();
-        return String.valueOf(cause == null ? fault.getMessage() : cause.getMessage());
+    private static ShelfFault fault(String what, JdbiException fault, String sequel) {
+        DatabaseTrouble trouble = DatabaseTrouble.of(fault);
+        return new ShelfFault(what + trouble.words(fault) + "." + sequel + " " + trouble.wayOn(), fault);
     }
 
     @Override

@@ -8,30 +8,36 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact.BookChanged;
 import gudgeon.rebuild.journal.Fact.Started;
-import gudgeon.store.journal.EntryJson;
-import gudgeon.store.journal.Reading;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes a build of what the database keeps of it. */
+/**
+ * Makes a build of what the database keeps of it, once that is proved to be what was written: a size with one bit flipped would
+ * else be believed.
+ */
 record Folding(Journals journals, String id) {
-    Build build() {
-        List<Entry> entries = entries();
-        return Build.of(book(entries)).after(entries);
-    }
-
-    private List<Entry> entries() {
+    /**
+     * The build.
+     *
+     * @param row what the journal should be
+     * @throws ShelfFault if the journal or the book is damaged
+     */
+    Build build(Journals.Shelved row) {
+        List<Line> lines = journals.lines(id);
         List<Entry> entries = new ArrayList<>();
-        for (Line line : journals.lines(id)) {
-            if (EntryJson.read(line.json()) instanceof Reading.Read read) {
-                entries.addAll(read.entries());
-            } else {
-                throw new ShelfFault("Entry " + line.number() + " of build " + id
-                        + " can't be read. gudgeon verify-journal " + id + " says what happened to the journal;"
-                        + " gudgeon restore brings a backup back.");
-            }
+        List<String> keys = new ArrayList<>();
+        for (Line line : lines) {
+            line.entry().ifPresent(entries::add);
+            keys.add(line.key());
         }
-        return entries;
+        if (Chain.verify(id, lines, keys, row.entries(), row.head()) instanceof Verified.Broken broken) {
+            throw DamagedBuild.journal(id, broken.sentences());
+        }
+        if (entries.size() < lines.size()) {
+            throw new ShelfFault("The journal of build " + id + " has entries that this Gudgeon can't read, though they"
+                    + " are as they were written. Use the Gudgeon that wrote it, or a newer one.");
+        }
+        return Build.of(book(entries)).after(entries);
     }
 
     private EngineBook book(List<Entry> entries) {
@@ -45,9 +51,10 @@ record Folding(Journals journals, String id) {
 
     /** The text of the book that counts after some entries. */
     String bookText(List<Entry> entries) {
-        return journals.book(bookOf(entries))
-                .orElseThrow(() -> new ShelfFault("The engine book of build " + id
-                        + " is not on the shelf. Bring a backup back with gudgeon restore."));
+        String hash = bookOf(entries);
+        return journals.book(hash)
+                .filter(text -> ContentHash.of(text).equals(hash))
+                .orElseThrow(() -> DamagedBuild.book(id));
     }
 
     /** The content hash of that book; empty if there is no entry that names one. */

@@ -24,10 +24,29 @@ record Journals(Handle handle) {
      *
      * @param head hash of its last entry
      */
-    record Shelved(String id, String name, long entries, String head) {}
+    record Shelved(String id, String name, long entries, String head) {
+        /** Whether a line is the journal's last. */
+        boolean endsIn(Optional<Line> line) {
+            return line.filter(last -> last.number() == entries && last.hash().equals(head))
+                    .isPresent();
+        }
+    }
 
     List<Shelved> builds() {
         return handle.select(BUILDS + "ORDER BY id").map(SHELVED).list();
+    }
+
+    List<String> ids() {
+        return handle.createQuery("SELECT id FROM build ORDER BY id")
+                .mapTo(String.class)
+                .list();
+    }
+
+    /** The ids of the builds that entries are of. */
+    List<String> idsOfEntries() {
+        return handle.createQuery("SELECT DISTINCT build FROM entry ORDER BY build")
+                .mapTo(String.class)
+                .list();
     }
 
     Optional<Shelved> build(String id) {
@@ -50,6 +69,10 @@ record Journals(Handle handle) {
         return handle.select("SELECT text FROM book WHERE hash = ?", hash)
                 .mapTo(String.class)
                 .findOne();
+    }
+
+    List<String> bookHashes() {
+        return handle.createQuery("SELECT hash FROM book").mapTo(String.class).list();
     }
 
     void addBook(String text) {

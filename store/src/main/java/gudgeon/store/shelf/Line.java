@@ -1,5 +1,10 @@
 package gudgeon.store.shelf;
 
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.store.journal.EntryJson;
+import gudgeon.store.journal.Reading;
+import java.util.Optional;
+
 /**
  * An entry as it is kept.
  *
@@ -13,5 +18,17 @@ public record Line(long number, String key, String json, String previous, String
     /** The line that follows another. */
     static Line after(String previous, long number, String key, String json) {
         return new Line(number, key, json, previous, Chain.hash(previous, json));
+    }
+
+    /** The entry that its text tells; empty if it can't be read. */
+    Optional<Entry> entry() {
+        return EntryJson.read(json) instanceof Reading.Read read
+                ? read.entries().stream().findFirst()
+                : Optional.empty();
+    }
+
+    /** Whether its text is the one that its hash was made of. */
+    boolean isWhole() {
+        return Chain.hash(previous, json).equals(hash);
     }
 }

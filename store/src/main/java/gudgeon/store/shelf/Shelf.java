@@ -15,14 +15,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The builds of one data folder. What was acknowledged is on disk and is never changed. One process holds a folder at a time; within
@@ -35,10 +32,8 @@ public final class Shelf implements AutoCloseable {
     private final SecureRandom random = new SecureRandom();
     private final Backups backups;
     private final DailyBackup daily;
-    /** Builds that were folded, so that a page need not read a journal again. */
-    private final Map<String, Build> folded = new ConcurrentHashMap<>();
-    /** Names of builds that were asked for; a name never changes. */
-    private final Map<String, String> names = new ConcurrentHashMap<>();
+    private final Listing listing;
+    private final FoldedBuilds folded = new FoldedBuilds();
 
     private Shelf(FolderLock lock, Database database, Backups backups) {
         this.lock = lock;
@@ -46,7 +41,13 @@ public final class Shelf implements AutoCloseable {
         this.clock = backups.clock();
         this.backups = backups;
         this.daily = new DailyBackup(backups, database);
-        daily.ifDue();
+        try {
+            this.listing = database.read(Listing::of);
+            daily.ifDue();
+        } catch (ShelfFault damaged) {
+            database.close();
+            throw damaged;
+        }
     }
 
     /**
@@ -63,8 +64,8 @@ public final class Shelf implements AutoCloseable {
     public static Shelf open(Path folder, Clock clock) {
         FolderLock lock = FolderLock.on(folder);
         try {
-            Backups backups = new Backups(folder.resolve("backups"), clock);
-            return new Shelf(lock, Database.open(folder.resolve("shelf.db")), backups);
+            return new Shelf(
+                    lock, Database.open(folder.resolve("shelf.db")), new Backups(folder.resolve("backups"), clock));
         } catch (ShelfFault fault) {
             lock.close();
             throw fault;
@@ -92,29 +93,8 @@ public final class Shelf implements AutoCloseable {
     }
 
     /** The builds, the one last worked on first. */
-    public synchronized List<ShelvedBuild> builds() {
-        return database.read(journals -> journals.builds().stream()
-                .map(build -> shelved(journals, build))
-                .sorted((one, other) -> other.lastEntry().compareTo(one.lastEntry()))
-                .toList());
-    }
-
-    private static ShelvedBuild shelved(Journals journals, Journals.Shelved build) {
-        return new ShelvedBuild(
-                build.id(),
-                build.name(),
-                timeOf(journals, build.id(), 1),
-                timeOf(journals, build.id(), build.entries()),
-                build.entries());
-    }
-
-    /** The time of an entry; of one that can't be read, the beginning of time, since a list must not fail for it. */
-    private static Instant timeOf(Journals journals, String id, long number) {
-        return journals.numbered(id, number)
-                .flatMap(line -> EntryJson.read(line.json()) instanceof Reading.Read read
-                        ? Optional.of(read.entries().get(0).at())
-                        : Optional.empty())
-                .orElse(Instant.EPOCH);
+    public List<ShelvedBuild> builds() {
+        return listing.all();
     }
 
     /**
@@ -143,6 +123,7 @@ public final class Shelf implements AutoCloseable {
             journals.addBuild(id, name);
             journals.append(id, List.of(line));
         });
+        listing.put(new ShelvedBuild(id, name, entry.at(), entry.at(), 1));
         return id;
     }
 
@@ -157,25 +138,18 @@ public final class Shelf implements AutoCloseable {
      * @throws ShelfFault if its journal or book can't be read
      */
     public Optional<Build> build(String id) {
-        Build known = folded.get(id);
-        return known != null ? Optional.of(known) : fold(id);
+        Optional<Build> known = folded.of(id);
+        return known.isPresent() ? known : fold(id);
     }
 
     /** What the person calls a build; empty if there is none with that id. */
     public Optional<String> name(String id) {
-        String known = names.get(id);
-        return known != null ? Optional.of(known) : readName(id);
-    }
-
-    private synchronized Optional<String> readName(String id) {
-        Optional<String> name = row(id).map(Journals.Shelved::name);
-        name.ifPresent(found -> names.put(id, found));
-        return name;
+        return listing.of(id).map(ShelvedBuild::name);
     }
 
     private synchronized Optional<Build> fold(String id) {
         return database.read(journals -> journals.build(id).map(row -> {
-            Build build = new Folding(journals, id).build();
+            Build build = new Folding(journals, id).build(row);
             folded.put(id, build);
             return build;
         }));
@@ -247,6 +221,8 @@ public final class Shelf implements AutoCloseable {
             } else {
                 folded.put(id, before.after(admission.fresh()));
             }
+            Entry last = admission.fresh().get(admission.fresh().size() - 1);
+            listing.grew(id, last.at(), before.size() + admission.lines().size());
         }
         return admission.kept();
     }
@@ -283,6 +259,7 @@ public final class Shelf implements AutoCloseable {
             journals.addBuild(journal.id(), journal.name());
             journals.append(journal.id(), journal.lines());
         });
+        database.read(journals -> listing.read(journals, journal.id()));
         return true;
     }
 

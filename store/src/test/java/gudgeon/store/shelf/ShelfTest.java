@@ -220,7 +220,7 @@ class ShelfTest {
         }
         assertThat(Files.exists(folder.resolve("shelf.db"))).isTrue();
         Files.writeString(folder.resolve("shelf.db"), "this is no database, " + "x".repeat(5000));
-        assertThatThrownBy(this::open).isInstanceOf(ShelfFault.class).hasMessageContaining("gudgeon restore");
+        assertThatThrownBy(this::open).isInstanceOf(ShelfFault.class).hasMessageContaining("gudgeon mend");
     }
 
     @Test

@@ -5,6 +5,7 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.journal.Measuring.InstrumentKept;
 import gudgeon.store.shelf.Shelf;
+import gudgeon.store.shelf.ShelfFault;
 import gudgeon.store.shelf.ShelvedBuild;
 import java.time.Clock;
 import java.util.Comparator;
@@ -47,9 +48,19 @@ public record Beginning(Shelf shelf, Clock clock) {
 
     private List<InstrumentKept> newestInstruments() {
         return shelf.builds().stream()
-                .max(Comparator.comparing(ShelvedBuild::begun))
-                .flatMap(newest -> shelf.build(newest.id()))
+                .sorted(Comparator.comparing(ShelvedBuild::begun).reversed())
+                .flatMap(newest -> sound(newest).stream())
+                .findFirst()
                 .map(Build::instruments)
                 .orElse(List.of());
+    }
+
+    /** A build that is damaged keeps nobody from beginning another. */
+    private Optional<Build> sound(ShelvedBuild shelved) {
+        try {
+            return shelf.build(shelved.id());
+        } catch (ShelfFault damaged) {
+            return Optional.empty();
+        }
     }
 }

@@ -12,6 +12,7 @@ import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.rebuild.plan.Plan;
 import gudgeon.store.shelf.Shelf;
+import gudgeon.store.shelf.ShelfFault;
 import gudgeon.store.shelf.ShelvedBuild;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -58,10 +59,11 @@ public final class ShelfRoom {
      * A build as the shelf shows it.
      *
      * @param shelved which it is
-     * @param stands where it stands, a sentence
+     * @param stands where it stands, or what is wrong with it and what to do: a sentence
      * @param alarms how many alarms stand
+     * @param damaged whether it can't be opened
      */
-    public record Line(ShelvedBuild shelved, String stands, int alarms) {}
+    public record Line(ShelvedBuild shelved, String stands, int alarms, boolean damaged) {}
 
     private void show(Context ctx, String name, List<String> refusals) {
         List<Line> lines = shelf.builds().stream()
@@ -79,10 +81,15 @@ public final class ShelfRoom {
                         "refusals", refusals));
     }
 
+    /** A build that is damaged says so, and keeps the others from nothing. */
     private Optional<Line> line(ShelvedBuild shelved) {
-        return shelf.build(shelved.id())
-                .map(build ->
-                        new Line(shelved, stands(build), alarms.standing(build).size()));
+        try {
+            return shelf.build(shelved.id())
+                    .map(build -> new Line(
+                            shelved, stands(build), alarms.standing(build).size(), false));
+        } catch (ShelfFault damaged) {
+            return Optional.of(new Line(shelved, damaged.getMessage(), 0, true));
+        }
     }
 
     private String stands(Build build) {
