@@ -40,6 +40,11 @@ final class ImportCommand implements Callable<Integer> {
             if (imported instanceof Imported.Refused refused) {
                 throw new Unusable(String.join("\n  ", refused.sentences()));
             }
+            if (imported instanceof Imported.PhotosPutBack back) {
+                out.println("The build " + back.id() + " is on the shelf already and was not touched; "
+                        + Amount.of(back.photos(), "photo", "photos") + ", gone or damaged before, put back.");
+                return Gudgeon.CLEAR;
+            }
             Imported.TakenIn in = (Imported.TakenIn) imported;
             out.println(in.name() + " is on the shelf as " + in.id() + ": "
                     + Amount.of(in.entries(), "entry", "entries") + ", "

@@ -2,7 +2,9 @@ package gudgeon.bench.cli;
 
 import gudgeon.bench.web.NamedBook;
 import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.FolderInUse;
 import gudgeon.store.shelf.Shelf;
+import java.net.URI;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -51,6 +53,13 @@ final class ServeCommand implements Callable<Integer> {
         try (Shelf shelf = folder.open()) {
             Photos photos = new Photos(folder.path());
             Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, photos, named, port);
+        } catch (FolderInUse held) {
+            URI first = held.address().orElseThrow(() -> held);
+            Objects.requireNonNull(spec)
+                    .commandLine()
+                    .getOut()
+                    .println("Another Gudgeon shows these builds already, at " + first
+                            + ". Open that in your browser; this one is not needed.");
         }
         return Gudgeon.CLEAR;
     }

@@ -40,6 +40,7 @@ final class Serving {
             throw new Unusable("A port is a number from 0 to 65535, not " + port + ".");
         }
         try (Bench bench = Bench.start(shelf, photos, books, port)) {
+            shelf.shownAt(bench.address());
             command.getOut()
                     .println("Gudgeon is at " + bench.address() + " on this machine only. Stop it with Ctrl+C.");
             new CountDownLatch(1).await();

@@ -11,6 +11,7 @@ import gudgeon.store.shelf.Shelf;
 import gudgeon.store.shelf.ShelfFault;
 import gudgeon.store.shelf.ShelvedJournal;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -78,7 +79,9 @@ public record Export(Shelf shelf, Photos photos) {
     private void write(
             Path file, Manifest manifest, ShelvedJournal journal, Contents contents, Map<String, Path> photosThere)
             throws IOException {
-        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file), StandardCharsets.UTF_8)) {
+        // the file by itself, so that it is closed too where a full disk keeps the archive from being ended
+        try (OutputStream out = Files.newOutputStream(file);
+                ZipOutputStream zip = new ZipOutputStream(out, StandardCharsets.UTF_8)) {
             put(zip, Names.README.only(), readme(manifest));
             put(zip, Names.BUILD.only(), manifest.json());
             put(zip, Names.BOOK.only(), book(contents.book()));

@@ -23,9 +23,11 @@ public record Import(Shelf shelf, Photos photos) {
         List<String> sentences = new ArrayList<>();
         try (OpenedArchive archive = OpenedArchive.open(file, sentences)) {
             Optional<Proved> proved = sentences.isEmpty() ? new Proof(archive, sentences).prove() : Optional.empty();
-            proved.ifPresent(build -> here(build, sentences));
+            if (proved.isPresent() && isHere(proved.get())) {
+                return putBack(file, archive, proved.get());
+            }
             if (sentences.isEmpty()) {
-                keepPhotos(archive, sentences);
+                keepPhotos(archive, archive.names(Names.PHOTO), sentences);
             }
             return proved.filter(build -> sentences.isEmpty())
                     .map(build -> takeIn(file, build))
@@ -38,19 +40,31 @@ public record Import(Shelf shelf, Photos photos) {
         }
     }
 
-    private void here(Proved build, List<String> sentences) {
-        if (shelf.journal(build.journal().id()).isPresent()) {
-            sentences.add(isHere(build));
-        }
+    private boolean isHere(Proved build) {
+        return shelf.journal(build.journal().id()).isPresent();
     }
 
-    private static String isHere(Proved build) {
+    private static String hereAlready(Proved build) {
         return "The build '" + build.journal().id() + "' is on the shelf already. It was not touched.";
     }
 
+    /** The build itself is never touched, but a photo of it that is gone or damaged is the better for this. */
+    private Imported putBack(Path file, OpenedArchive archive, Proved build) {
+        List<String> amiss = archive.names(Names.PHOTO).stream()
+                .filter(name -> photos.amiss(Names.PHOTO.hash(name)).isPresent())
+                .toList();
+        List<String> sentences = new ArrayList<>();
+        keepPhotos(archive, amiss, sentences);
+        if (sentences.isEmpty() && !amiss.isEmpty()) {
+            return new Imported.PhotosPutBack(build.journal().id(), amiss.size());
+        }
+        sentences.add(hereAlready(build));
+        return refused(file, sentences);
+    }
+
     /** Photos first: what the journal names is there before the journal is. One that nothing names does no harm. */
-    private void keepPhotos(OpenedArchive archive, List<String> sentences) {
-        for (String name : archive.names(Names.PHOTO)) {
+    private void keepPhotos(OpenedArchive archive, List<String> names, List<String> sentences) {
+        for (String name : names) {
             archive.bytes(name, sentences)
                     .map(bytes -> photos.keepExactly(Names.PHOTO.hash(name), bytes))
                     .ifPresent(kept -> {
@@ -68,7 +82,7 @@ public record Import(Shelf shelf, Photos photos) {
                         build.journal().name(),
                         build.journal().lines().size(),
                         build.photos())
-                : refused(file, List.of(isHere(build)));
+                : refused(file, List.of(hereAlready(build)));
     }
 
     private static Imported refused(Path file, List<String> sentences) {

@@ -15,6 +15,14 @@ public sealed interface Imported {
     record TakenIn(String id, String name, long entries, int photos) implements Imported {}
 
     /**
+     * The build was on the shelf already and was not touched, but photos of it that were missing or damaged are back.
+     *
+     * @param id the build's id
+     * @param photos how many photos were put back, at least one
+     */
+    record PhotosPutBack(String id, int photos) implements Imported {}
+
+    /**
      * Nothing was taken in.
      *
      * @param sentences what is wrong and what to do; at least one

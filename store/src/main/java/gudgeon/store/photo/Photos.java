@@ -128,6 +128,21 @@ public final class Photos {
                 : Optional.empty();
     }
 
+    /** What is wrong with a photo that was kept, words that follow its name; empty if it is there as it was kept. */
+    public Optional<String> amiss(String hash) {
+        Optional<Path> file = file(hash, Copy.FULL);
+        if (file.isEmpty()) {
+            return Optional.of("is not in " + folder);
+        }
+        try {
+            return ContentHash.of(Files.readAllBytes(file.get())).equals(hash)
+                    ? Optional.empty()
+                    : Optional.of("is damaged: " + file.get() + " is not what was kept");
+        } catch (IOException unreadable) {
+            return Optional.of("can't be read: " + Reason.of(unreadable));
+        }
+    }
+
     /**
      * A photo made smaller, as JPEG. One at a time, since a big picture takes much memory.
      *

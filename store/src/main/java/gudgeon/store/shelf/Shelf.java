@@ -12,6 +12,7 @@ import gudgeon.store.disk.Reason;
 import gudgeon.store.journal.EntryJson;
 import gudgeon.store.journal.Reading;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -54,7 +55,8 @@ public final class Shelf implements AutoCloseable {
      * Opens the shelf of a data folder, which is made if it is not there. At its first use on a day, and in a week, the database is
      * copied to the folder's backups.
      *
-     * @throws ShelfFault if another process holds the folder, or it can't be used
+     * @throws FolderInUse if another process holds the folder
+     * @throws ShelfFault if it can't be used
      */
     public static Shelf open(Path folder) {
         return open(folder, Clock.system(ZoneId.systemDefault()));
@@ -70,6 +72,11 @@ public final class Shelf implements AutoCloseable {
             lock.close();
             throw fault;
         }
+    }
+
+    /** Tells who opens the folder meanwhile where its builds are shown. */
+    public synchronized void shownAt(URI address) {
+        lock.tell(address);
     }
 
     /** Why the backup of the day could not be made; empty if all is well. */

@@ -1,7 +1,7 @@
 package gudgeon.store.shelf;
 
 /** The shelf can't do it; the message is one sentence or more for the person: what, where, what to do. */
-public final class ShelfFault extends RuntimeException {
+public sealed class ShelfFault extends RuntimeException permits FolderInUse {
     public ShelfFault(String sentences) {
         super(sentences);
     }
@@ -11,7 +11,7 @@ public final class ShelfFault extends RuntimeException {
     }
 
     @Override
-    public String getMessage() {
+    public final String getMessage() {
         return String.valueOf(super.getMessage());
     }
 }

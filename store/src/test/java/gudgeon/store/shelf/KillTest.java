@@ -2,12 +2,16 @@ package gudgeon.store.shelf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.rebuild.journal.Entry;
+import gudgeon.rebuild.journal.Fact.Photographed;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.LongRun;
+import gudgeon.store.photo.Photos;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,15 +24,19 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A process that writes is killed again and again, each time somewhere else; no entry that it acknowledged may be lost. */
+/**
+ * A process in which two devices write while a backup runs is killed again and again, each time somewhere else. No entry that it
+ * acknowledged may be lost, every photo that the journal names is there, and every backup under its name is whole.
+ */
 class KillTest {
-    private static final int FOLDERS = 10;
-    private static final int KILLS_EACH = LongRun.of(3, 100);
-    private static final int AT_ONCE = 3;
-    private static final int LONGEST_LIFE_MICROS = 40_000;
+    private static final int FOLDERS = 5;
+    private static final int KILLS_EACH = LongRun.of(5, 200);
+    private static final int AT_ONCE = 2;
+    private static final int LONGEST_LIFE_MICROS = 60_000;
 
     @TempDir
     Path folders;
@@ -77,19 +85,21 @@ class KillTest {
         try (BufferedReader lines =
                 new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8))) {
             String first = lines.readLine();
-            assertThat(first).isEqualTo(keys + "-0");
+            assertThat(first).isIn(keys + "-tablet-0", keys + "-phone-0");
             acknowledged.add(first);
             TimeUnit.MICROSECONDS.sleep(micros);
             assertThat(child.isAlive()).isTrue();
             child.toHandle().destroyForcibly();
             // what stands in the pipe was said before the end; a number that breaks off is one that was said earlier
-            lines.lines().filter(line -> line.matches(keys + "-[0-9]+")).forEach(acknowledged::add);
+            lines.lines()
+                    .filter(line -> line.matches(keys + "-(tablet|phone)-[0-9]+"))
+                    .forEach(acknowledged::add);
         }
         child.waitFor();
         return acknowledged;
     }
 
-    private static void prove(Path folder, String id, Set<String> acknowledged) {
+    private static void prove(Path folder, String id, Set<String> acknowledged) throws IOException {
         try (Database database = Database.open(folder.resolve("shelf.db"))) {
             assertThat(database.integrity()).isEqualTo("ok");
             Journals.Shelved row = database.read(journals -> journals.build(id)).orElseThrow();
@@ -97,6 +107,35 @@ class KillTest {
             assertThat(Chain.verify(id, lines, row.entries(), row.head())).isInstanceOf(Verified.Sound.class);
             assertThat(lines.stream().map(Line::key).collect(Collectors.toSet()))
                     .containsAll(acknowledged);
+            for (Line line : lines) {
+                provePhoto(folder, line.entry().orElseThrow());
+            }
+        }
+        provedBackups(folder);
+    }
+
+    private static void provePhoto(Path folder, Entry entry) throws IOException {
+        if (entry.fact() instanceof Photographed photo) {
+            Path file = new Photos(folder).file(photo.photo(), Photos.Copy.FULL).orElseThrow();
+            assertThat(ContentHash.of(Files.readAllBytes(file))).isEqualTo(photo.photo());
+        }
+    }
+
+    /** Copies, so that looking at a backup does not change it. */
+    private static void provedBackups(Path folder) throws IOException {
+        List<Path> backups;
+        try (Stream<Path> files = Files.list(folder.resolve("backups"))) {
+            backups = files.filter(file -> file.toString().endsWith(".db"))
+                    .sorted()
+                    .toList();
+        }
+        for (Path backup : backups.subList(Math.max(0, backups.size() - 2), backups.size())) {
+            Path copy = folder.resolve("looked-at.db");
+            Files.copy(backup, copy);
+            try (Database database = Database.open(copy)) {
+                assertThat(database.integrity()).isEqualTo("ok");
+            }
+            DatabaseFiles.removeAll(copy);
         }
     }
 }

@@ -10,6 +10,7 @@ import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Telling;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.time.Duration;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.Optional;
 /** All that was done and found, the newest first: {@code /builds/<id>/journal}. */
 public final class JournalRoom {
     private static final int A_PAGE = 100;
+    private static final Duration LATEST_TICK = Duration.ofHours(12);
 
     private final Pages pages;
     private final Builds builds;
@@ -53,6 +55,7 @@ public final class JournalRoom {
      * @param struck whether it was corrected
      * @param about the position, step or check it is about, may be empty
      * @param photo content hash of its photo, may be empty
+     * @param clockBack whether its time lies well before that of the entry before it on the same device
      */
     public record Line(
             long number,
@@ -62,7 +65,8 @@ public final class JournalRoom {
             String sentence,
             boolean struck,
             String about,
-            String photo) {}
+            String photo,
+            boolean clockBack) {}
 
     private void show(Context ctx) {
         Opened opened = builds.open(ctx, Tab.JOURNAL);
@@ -96,6 +100,14 @@ public final class JournalRoom {
                 Telling.of(entry.fact(), build.structure()),
                 build.isCorrected(number),
                 entry.fact().about(),
-                entry.fact() instanceof Fact.Photographed photo ? photo.photo() : "");
+                entry.fact() instanceof Fact.Photographed photo ? photo.photo() : "",
+                clockBack(build, entry, number));
+    }
+
+    /** A tick that a page kept for a while may be late, but one device does not go back in time unless its clock does. */
+    private static boolean clockBack(Build build, Entry entry, long number) {
+        return number > 1
+                && build.entry(number - 1).device().equals(entry.device())
+                && entry.at().plus(LATEST_TICK).isBefore(build.entry(number - 1).at());
     }
 }

@@ -1,6 +1,8 @@
 package gudgeon.bench.web.page;
 
+import gudgeon.store.archive.NamedPhotos;
 import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.ShelfFault;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -25,7 +27,16 @@ public final class PhotoRoom {
     private void show(Context ctx) {
         builds.open(ctx, Tab.JOURNAL);
         Photos.Copy copy = ctx.queryParam("small") != null ? Photos.Copy.SMALL : Photos.Copy.FULL;
-        Path file = builds.photos().file(ctx.pathParam("photo"), copy).orElseThrow(NotFoundResponse::new);
+        String photo = ctx.pathParam("photo");
+        Path file = builds.photos()
+                .file(photo, copy)
+                .or(() -> builds.photos().file(photo, Photos.Copy.FULL))
+                .orElseThrow(NotFoundResponse::new);
+        if (copy == Photos.Copy.FULL) {
+            builds.photos().amiss(photo).ifPresent(what -> {
+                throw new ShelfFault("The photo " + photo + " " + what + ". " + NamedPhotos.WAY_BACK);
+            });
+        }
         try {
             ctx.contentType("image/jpeg")
                     .header("Cache-Control", "private, max-age=31536000, immutable")

@@ -25,11 +25,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** All builds, where each stands, and the form that starts one: {@code /}. */
 public final class ShelfRoom {
+    /** Each build shown is folded, planned and looked over for alarms, so a shelf of a thousand is shown in pages. */
+    private static final int A_PAGE = 25;
+
     private final Pages pages;
     private final Shelf shelf;
     private final List<NamedBook> books;
@@ -66,7 +70,18 @@ public final class ShelfRoom {
     public record Line(ShelvedBuild shelved, String stands, int alarms, boolean damaged) {}
 
     private void show(Context ctx, String name, List<String> refusals) {
-        List<Line> lines = shelf.builds().stream()
+        List<ShelvedBuild> all = shelf.builds();
+        String searched = Optional.ofNullable(ctx.queryParam("q")).orElse("").strip();
+        List<ShelvedBuild> found = all.stream()
+                .filter(build -> build.name().toLowerCase(Locale.ROOT).contains(searched.toLowerCase(Locale.ROOT)))
+                .toList();
+        int from = Optional.ofNullable(ctx.queryParam("from"))
+                .filter(text -> text.matches("\\d{1,7}"))
+                .map(Integer::parseInt)
+                .orElse(0);
+        List<Line> lines = found.stream()
+                .skip(from)
+                .limit(A_PAGE)
                 .flatMap(shelved -> line(shelved).stream())
                 .toList();
         pages.show(
@@ -74,6 +89,9 @@ public final class ShelfRoom {
                 "shelf/page.jte",
                 Map.of(
                         "lines", lines,
+                        "searched", searched,
+                        "searchable", all.size() > A_PAGE,
+                        "next", from + A_PAGE < found.size() ? from + A_PAGE : 0,
                         "archetypes", List.of(Archetype.values()),
                         "books", books,
                         "name", name,
