@@ -2,6 +2,7 @@ package gudgeon.bench.cli;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -33,7 +34,8 @@ final class DemoCommand implements Callable<Integer> {
                     demo.shelf(),
                     demo.photos(),
                     List.of(Serving.demo()),
-                    port);
+                    port,
+                    Optional.empty());
         }
         return Gudgeon.CLEAR;
     }

@@ -1,6 +1,7 @@
 package gudgeon.bench.cli;
 
 import gudgeon.bench.web.NamedBook;
+import gudgeon.bench.web.device.Network;
 import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.FolderInUse;
 import gudgeon.store.shelf.Shelf;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +26,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "serve",
         mixinStandardHelpOptions = true,
-        description = "Serves your builds to a browser on this machine, and the trial fit of engine books named.")
+        description =
+                "Serves your builds to a browser on this machine, and with --lan to the workshop's phones and tablets; and the trial"
+                        + " fit of engine books named.")
 final class ServeCommand implements Callable<Integer> {
     @Spec
     private @Nullable CommandSpec spec;
@@ -39,6 +43,9 @@ final class ServeCommand implements Callable<Integer> {
             description = "the port, 0 for any free one; ${DEFAULT-VALUE} without this")
     private int port;
 
+    @Mixin
+    private @Nullable LocalNetwork lan;
+
     @Parameters(paramLabel = "BOOK", arity = "0..*", description = "engine books, .yaml files")
     private List<Path> books = List.of();
 
@@ -52,7 +59,7 @@ final class ServeCommand implements Callable<Integer> {
         DataFolder folder = Objects.requireNonNull(data);
         try (Shelf shelf = folder.open()) {
             Photos photos = new Photos(folder.path());
-            Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, photos, named, port);
+            Serving.run(Objects.requireNonNull(spec).commandLine(), shelf, photos, named, port, network(folder));
         } catch (FolderInUse held) {
             URI first = held.address().orElseThrow(() -> held);
             Objects.requireNonNull(spec)
@@ -62,6 +69,10 @@ final class ServeCommand implements Callable<Integer> {
                             + ". Open that in your browser; this one is not needed.");
         }
         return Gudgeon.CLEAR;
+    }
+
+    private Optional<Network> network(DataFolder folder) {
+        return Objects.requireNonNull(lan).in(folder.path());
     }
 
     /** The file's name without its ending, made fit for an address and told apart from the others. */

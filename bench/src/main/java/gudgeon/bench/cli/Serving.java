@@ -2,6 +2,7 @@ package gudgeon.bench.cli;
 
 import gudgeon.bench.web.Bench;
 import gudgeon.bench.web.NamedBook;
+import gudgeon.bench.web.device.Network;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.store.photo.Photos;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine;
 
@@ -35,14 +37,23 @@ final class Serving {
         }
     }
 
-    static void run(CommandLine command, Shelf shelf, Photos photos, List<NamedBook> books, int port) {
+    static void run(
+            CommandLine command,
+            Shelf shelf,
+            Photos photos,
+            List<NamedBook> books,
+            int port,
+            Optional<Network> network) {
         if (port < 0 || port > 65535) {
             throw new Unusable("A port is a number from 0 to 65535, not " + port + ".");
         }
-        try (Bench bench = Bench.start(shelf, photos, books, port)) {
+        try (Bench bench = Bench.start(shelf, photos, books, port, network)) {
             shelf.shownAt(bench.address());
             command.getOut()
-                    .println("Gudgeon is at " + bench.address() + " on this machine only. Stop it with Ctrl+C.");
+                    .println("Gudgeon is at " + bench.address() + " on this machine"
+                            + (network.isEmpty() ? " only" : "") + ". Stop it with Ctrl+C.");
+            network.map(reached -> LocalNetwork.sentences(reached, bench))
+                    .ifPresent(sentences -> sentences.forEach(command.getOut()::println));
             new CountDownLatch(1).await();
         } catch (JavalinBindException taken) {
             throw new Unusable(

@@ -3,6 +3,11 @@ package gudgeon.bench.web;
 import gudgeon.bench.web.about.AboutRoom;
 import gudgeon.bench.web.about.HandbookRoom;
 import gudgeon.bench.web.assemble.AssembleRoom;
+import gudgeon.bench.web.device.DeviceRoom;
+import gudgeon.bench.web.device.EnterRoom;
+import gudgeon.bench.web.device.Guard;
+import gudgeon.bench.web.device.Network;
+import gudgeon.bench.web.device.Reach;
 import gudgeon.bench.web.engine.BookRoom;
 import gudgeon.bench.web.engine.EngineRoom;
 import gudgeon.bench.web.entry.EntryRoom;
@@ -46,6 +51,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.staticfiles.Location;
@@ -55,21 +61,23 @@ import java.time.ZoneId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** The running server. It listens on this machine's loopback address only, and closes with {@link #close}. */
+/**
+ * The running server. It listens on this machine's loopback address, and beyond it only where a network is given; it closes with
+ * {@link #close}.
+ */
 public final class Bench implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Bench.class);
-    private static final String LOOPBACK = "127.0.0.1";
-
-    /** A photo of a good camera, and the form around it. */
-    private static final long LARGEST_REQUEST = 30L * 1024 * 1024;
 
     private final Javalin server;
+    private final Reach reach;
 
-    private Bench(Javalin server) {
+    private Bench(Javalin server, Reach reach) {
         this.server = server;
+        this.reach = reach;
     }
 
     /**
@@ -82,14 +90,45 @@ public final class Bench implements AutoCloseable {
      * @throws io.javalin.util.JavalinBindException if the port is taken
      */
     public static Bench start(Shelf shelf, Photos photos, List<NamedBook> books, int port) {
-        List<NamedBook> served = List.copyOf(books);
-        return new Bench(Javalin.create(config -> configure(config, new Builds(shelf, photos), served))
-                .start(LOOPBACK, port));
+        return start(shelf, photos, books, port, Optional.empty());
     }
 
-    /** Where the pages are. */
+    /** The same, on a network too. */
+    public static Bench start(Shelf shelf, Photos photos, List<NamedBook> books, int port, Optional<Network> network) {
+        return start(shelf, photos, books, port, network, Rates.USUAL);
+    }
+
+    static Bench start(
+            Shelf shelf, Photos photos, List<NamedBook> books, int port, Optional<Network> network, Rates rates) {
+        List<NamedBook> served = List.copyOf(books);
+        Reach reach = new Reach(network);
+        return new Bench(
+                Javalin.create(config -> {
+                            reach.on(config.jetty, port);
+                            config.jetty.modifyServer(rates::on);
+                            configure(config, new Builds(shelf, photos), served, reach);
+                        })
+                        .start(),
+                reach);
+    }
+
+    /** Where the pages are for this machine. */
     public URI address() {
-        return URI.create("http://" + LOOPBACK + ":" + server.port() + "/");
+        return reach.laptop();
+    }
+
+    /** Where they are for other devices; none without a network. */
+    public List<URI> addressesForOthers() {
+        return reach.others();
+    }
+
+    /** Every address that is asked for with GET, as its pattern. */
+    List<String> routes() {
+        return server.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(one -> one.endpoint)
+                .filter(one -> one.method.equals(HandlerType.GET))
+                .map(one -> one.path)
+                .toList();
     }
 
     @Override
@@ -97,19 +136,24 @@ public final class Bench implements AutoCloseable {
         server.stop();
     }
 
-    private static void configure(JavalinConfig config, Builds builds, List<NamedBook> books) {
+    private static void configure(JavalinConfig config, Builds builds, List<NamedBook> books, Reach reach) {
         config.startup.showJavalinBanner = false;
         config.staticFiles.add(files -> {
             files.hostedPath = "/assets";
             files.directory = "/gudgeon/bench/web/assets";
             files.location = Location.CLASSPATH;
         });
-        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.maxRequestSize = Safeguards.LARGEST_WITH_FILE;
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         Pages pages = new Pages();
         Clock clock = Clock.system(ZoneId.systemDefault());
         Alarms alarms = new Alarms();
         RoutesConfig routes = config.routes;
         Safeguards.on(routes);
+        EnterRoom enter = new EnterRoom(pages, reach, clock);
+        routes.before(new Guard(enter)::at);
+        enter.on(routes);
+        new DeviceRoom(pages, reach, clock).on(routes);
         new ThreeLibrary().on(routes);
         new Light().on(routes);
         new AboutRoom(pages).on(routes);
@@ -125,8 +169,8 @@ public final class Bench implements AutoCloseable {
         new PaperRoom(pages, builds).on(routes);
         new FastenersRoom(pages, builds).on(routes);
         new PrintRoom(pages, builds).on(routes);
-        new PrintsRoom(pages, builds).on(routes);
-        new LabelRoom(pages, builds, clock).on(routes);
+        new PrintsRoom(pages, builds, reach::others).on(routes);
+        new LabelRoom(pages, builds, reach::others, clock).on(routes);
         new JointRoom(pages, builds).on(routes);
         new AssembleRoom(pages, builds, clock).on(routes);
         new PartsRoom(pages, builds, clock).on(routes);

@@ -28,6 +28,11 @@ public record Code(String text, int modules, String path) {
         }
     }
 
+    /** The code of a text for a screen, where it can be as large as need be; empty if no code holds that much. */
+    public static Optional<Code> of(String text) {
+        return of(text, Double.MAX_VALUE);
+    }
+
     private static Code of(QrCode qr, String text) {
         StringBuilder path = new StringBuilder(4096);
         for (int y = 0; y < qr.size; y++) {

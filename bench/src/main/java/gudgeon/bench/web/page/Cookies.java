@@ -16,8 +16,8 @@ public final class Cookies {
         return Optional.ofNullable(ctx.cookie(name)).orElse("");
     }
 
-    /** Gives the device something to keep under a name. */
+    /** Gives the device something to keep under a name; out of a script's reach, and over an encrypted line only by such. */
     public static void give(Context ctx, String name, String value) {
-        ctx.cookie(new Cookie(name, value, "/", TEN_YEARS_S, false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(name, value, "/", TEN_YEARS_S, ctx.req().isSecure(), true, null, SameSite.STRICT));
     }
 }

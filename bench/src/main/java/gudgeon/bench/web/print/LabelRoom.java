@@ -16,11 +16,13 @@ import gudgeon.rebuild.bag.BagLabel;
 import gudgeon.rebuild.plan.Plan;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URI;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Labels for bags, and the page that a label's code opens: {@code /builds/<id>/print/labels} and
@@ -31,12 +33,19 @@ public final class LabelRoom {
 
     private final Pages pages;
     private final Builds builds;
+    private final Supplier<List<URI>> addresses;
     private final Clock clock;
     private final LabelPrint print = new LabelPrint(new Pdf());
 
-    public LabelRoom(Pages pages, Builds builds, Clock clock) {
+    /**
+     * The room.
+     *
+     * @param addresses where other devices find the pages; codes hold no other address
+     */
+    public LabelRoom(Pages pages, Builds builds, Supplier<List<URI>> addresses, Clock clock) {
         this.pages = pages;
         this.builds = builds;
+        this.addresses = addresses;
         this.clock = clock;
     }
 
@@ -66,7 +75,7 @@ public final class LabelRoom {
         if (empty < 0 || empty > MOST_EMPTY) {
             faults.add("There can be from 1 to " + MOST_EMPTY + " empty labels, not " + empty + ".");
         }
-        BagAddress.Asked bench = BagAddress.typed(text(ctx, "address", ""));
+        BagAddress.Asked bench = address(text(ctx, "address", ""));
         if (bench instanceof BagAddress.Asked.Refused refused) {
             faults.add(refused.sentence());
         }
@@ -85,6 +94,15 @@ public final class LabelRoom {
         } else {
             refuse(ctx, faults);
         }
+    }
+
+    private BagAddress.Asked address(String asked) {
+        boolean served = asked.isEmpty()
+                || addresses.get().stream().anyMatch(one -> one.toString().equals(asked));
+        return served
+                ? BagAddress.typed(asked)
+                : new BagAddress.Asked.Refused("'" + asked + "' is no address at which other devices reach Gudgeon now:"
+                        + " choose one from the list, which holds some once it is started with serve --lan.");
     }
 
     private static SheetWish wish(Context ctx) {

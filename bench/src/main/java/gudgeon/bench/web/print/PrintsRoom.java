@@ -13,17 +13,26 @@ import gudgeon.rebuild.fasten.Card;
 import gudgeon.rebuild.fasten.JointNow;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URI;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** All that can be printed of a build, and what each is for: {@code /builds/<id>/prints}. */
 public final class PrintsRoom {
     private final Pages pages;
     private final Builds builds;
+    private final Supplier<List<URI>> addresses;
 
-    public PrintsRoom(Pages pages, Builds builds) {
+    /**
+     * The room.
+     *
+     * @param addresses where other devices find the pages
+     */
+    public PrintsRoom(Pages pages, Builds builds, Supplier<List<URI>> addresses) {
         this.pages = pages;
         this.builds = builds;
+        this.addresses = addresses;
     }
 
     /** Opens the room. */
@@ -42,6 +51,8 @@ public final class PrintsRoom {
                         Bag.all(build).stream()
                                 .filter(bag -> !bag.left().isEmpty())
                                 .toList(),
+                        "addresses",
+                        addresses.get(),
                         "sheets",
                         List.of(CommonSheet.values()),
                         "cards",

@@ -1,6 +1,7 @@
 package gudgeon.bench.web.shelf;
 
 import gudgeon.bench.web.NamedBook;
+import gudgeon.bench.web.device.Reach;
 import gudgeon.bench.web.page.Device;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.rebuild.alarm.Alarms;
@@ -95,6 +96,7 @@ public final class ShelfRoom {
                         "archetypes", List.of(Archetype.values()),
                         "books", books,
                         "name", name,
+                        "laptop", Reach.isLaptop(ctx),
                         "backupFault", shelf.backupFault(),
                         "refusals", refusals));
     }

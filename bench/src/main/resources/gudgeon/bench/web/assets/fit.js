@@ -14,7 +14,7 @@ if (matchMedia('(min-width: 64rem)').matches) one('sizes-all').open = true;
 /** The drawing in a page, or null in one where the parts can't be tried. */
 function readEngine(from) {
   const data = from.getElementById('drawing');
-  return data && new Engine(JSON.parse(data.textContent));
+  return data && new Engine(JSON.parse(data.value));
 }
 
 /* ---- asking ---- */
