@@ -43,11 +43,24 @@ public record Backups(Path folder, Clock clock) {
         return folder.resolve(backup.name());
     }
 
-    /** The backup with that file name, or the newest where none is named. */
+    /**
+     * The backup with that file name, or the newest where none is named. One dated in the future was made while the clock was wrong,
+     * so it is the newest only if there is no other.
+     */
     public Optional<Backup> named(Optional<String> name) throws IOException {
-        return all().stream()
-                .filter(backup -> name.isEmpty() || backup.name().equals(name.get()))
-                .findFirst();
+        List<Backup> all = all();
+        return name.isPresent()
+                ? all.stream()
+                        .filter(backup -> backup.name().equals(name.get()))
+                        .findFirst()
+                : all.stream()
+                        .filter(this::isPast)
+                        .findFirst()
+                        .or(() -> all.stream().findFirst());
+    }
+
+    private boolean isPast(Backup backup) {
+        return !backup.taken().isAfter(clock.instant());
     }
 
     /**
@@ -80,9 +93,11 @@ public record Backups(Path folder, Clock clock) {
         return backup;
     }
 
+    /** Those dated in the future are left alone: after the clock was set back, they would push out each new one. */
     private void keep(Kind kind, int many) throws IOException {
         List<Backup> old = all().stream()
                 .filter(backup -> backup.kind() == kind)
+                .filter(this::isPast)
                 .skip(many)
                 .toList();
         for (Backup backup : old) {

@@ -58,7 +58,7 @@ class RestoringTest {
         assertThat(entries(id)).isEqualTo(2);
         Path aside = restored.aside().orElseThrow();
         Files.copy(aside.resolve("shelf.db"), folder.resolve("backups/asked-2026-03-01T100001Z.db"));
-        restore(Optional.empty());
+        restore(Optional.of("asked-2026-03-01T100001Z.db"));
         assertThat(entries(id)).isEqualTo(3);
     }
 
@@ -136,5 +136,26 @@ class RestoringTest {
             assertThat(shelf.append(id, List.of(Small.entry("a", "bench", 1, new Noted("", "one")))))
                     .isInstanceOf(Outcome.Kept.class);
         }
+    }
+
+    @Test
+    void afterTheClockWasSetBackBackupsGoOnAndEntriesKeepTheirOrder() throws IOException {
+        Instant[] now = {Small.NOW.plus(Duration.ofDays(400))};
+        InstantSource source = () -> now[0];
+        Clock running = source.withZone(ZoneOffset.UTC);
+        try (Shelf shelf = Shelf.open(folder, running)) {
+            String id = shelf.start("Tarn 98", Small.book(), Found.TOGETHER, "bench");
+            for (int day = 0; day < 8; day++) {
+                shelf.append(id, List.of(Small.entry("a" + day, "bench", 1, new Noted("", "late"))));
+                now[0] = now[0].plus(Duration.ofDays(1));
+            }
+            now[0] = Small.NOW;
+            String late = daysBackedUp().get(0);
+            shelf.append(id, List.of(Small.entry("b", "bench", 9, new Noted("", "after it was set back"))));
+            assertThat(daysBackedUp()).contains("daily-2026-03-01T100000Z.db", late);
+            assertThat(shelf.build(id).orElseThrow().entry(10).key()).isEqualTo("b");
+            assertThat(shelf.verify(id)).isInstanceOf(Verified.Sound.class);
+        }
+        assertThat(restore(Optional.empty()).backup().taken()).isEqualTo(Small.NOW);
     }
 }
