@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
 public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorque> wanted, OwnWrenches wrenches) {
     /** Two torques that differ by less are the same: a wrench's step and a rounded conversion (common practice, no source). */
     private static final double SAME = 0.03;
+    /** A number set is the one read if it differs by less: a person rounds it to the wrench's scale (common practice, no source). */
+    private static final double ROUNDED = 0.04;
 
     public WrenchFor {
         wanted = List.copyOf(wanted);
@@ -88,8 +90,8 @@ public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorq
                 .flatMap(set -> wanted.stream()
                         .flatMap(torque -> Arrays.stream(TorqueUnit.values())
                                 .filter(unit -> unit != set.unit())
-                                .filter(unit -> isSame(neededNm(torque), unit.toNm(set.value()))
-                                        || isSame(torque.wantedNm().orElseThrow(), unit.toNm(set.value())))
+                                .filter(unit -> isRead(neededNm(torque), unit.toNm(set.value()))
+                                        || isRead(torque.wantedNm().orElseThrow(), unit.toNm(set.value())))
                                 .map(unit -> mixed(set, unit, torque)))
                         .findFirst());
     }
@@ -110,7 +112,7 @@ public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorq
                 && wanted.stream().noneMatch(this::isMet)
                 && setting()
                         .filter(set -> wanted.stream()
-                                .anyMatch(torque -> isSame(torque.wantedNm().orElseThrow(), set.nm())))
+                                .anyMatch(torque -> isRead(torque.wantedNm().orElseThrow(), set.nm())))
                         .isPresent();
     }
 
@@ -162,6 +164,10 @@ public record WrenchFor(JointNow joint, Told<WrenchChosen> chosen, List<HoleTorq
     private double neededNm(HoleTorque torque) {
         double nm = torque.wantedNm().orElseThrow();
         return adapter().map(one -> one.settingNm(nm)).orElse(nm);
+    }
+
+    private static boolean isRead(double read, double set) {
+        return Math.abs(read - set) <= ROUNDED * read;
     }
 
     private static boolean isSame(double one, double other) {

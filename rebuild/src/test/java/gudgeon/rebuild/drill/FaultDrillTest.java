@@ -36,7 +36,12 @@ class FaultDrillTest {
 
     static Stream<Path> drills() throws IOException {
         try (Stream<Path> folders = Files.list(DRILLS)) {
-            return folders.filter(FaultDrillTest::isOfAFit).sorted().toList().stream();
+            return folders
+                    .filter(folder -> Files.exists(folder.resolve("drill.yaml")))
+                    .filter(FaultDrillTest::isOfAFit)
+                    .sorted()
+                    .toList()
+                    .stream();
         }
     }
 
