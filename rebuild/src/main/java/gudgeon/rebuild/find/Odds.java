@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/** Builds the answers of a test from what each suspect makes likely; what is left over is shared by the answers not named. */
+/**
+ * Builds the answers of a test from what each suspect makes likely. What is left over is shared by the answers not named; where all are
+ * named it goes to each by its chance.
+ */
 final class Odds {
     private final Map<String, String> words = new LinkedHashMap<>();
 
@@ -30,11 +33,14 @@ final class Odds {
             if (named.isEmpty()) {
                 continue;
             }
-            double left =
-                    1 - named.values().stream().mapToDouble(Double::doubleValue).sum();
+            double sum =
+                    named.values().stream().mapToDouble(Double::doubleValue).sum();
             int others = words.size() - named.size();
-            chances.forEach((answer, by) ->
-                    by.put(suspect.suspect().id(), named.getOrDefault(answer, others == 0 ? 0 : left / others)));
+            chances.forEach((answer, by) -> by.put(
+                    suspect.suspect().id(),
+                    others == 0
+                            ? named.getOrDefault(answer, 0.0) / sum
+                            : named.getOrDefault(answer, (1 - sum) / others)));
         }
         List<Answer> answers = new ArrayList<>();
         words.forEach((id, said) -> answers.add(new Answer(id, said, chances.getOrDefault(id, Map.of()))));
