@@ -19,9 +19,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** An engine without a figure in its book has its suspects and tests all the same. */
 class ArchetypeTroublesTest {
     static Stream<Arguments> all() {
-        return Arrays.stream(Archetype.values()).flatMap(archetype -> Arrays.stream(Trouble.values())
-                .flatMap(trouble ->
-                        Arrays.stream(Found.values()).map(found -> Arguments.of(archetype, trouble, found))));
+        return Arrays.stream(Archetype.values())
+                .flatMap(archetype -> Arrays.stream(Trouble.values())
+                        .flatMap(trouble ->
+                                Arrays.stream(Found.values()).map(found -> Arguments.of(archetype, trouble, found))));
     }
 
     @ParameterizedTest

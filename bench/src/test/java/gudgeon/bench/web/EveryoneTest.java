@@ -1,0 +1,171 @@
+package gudgeon.bench.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.bench.web.page.Mark;
+import gudgeon.rebuild.journal.Found;
+import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.Shelf;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+
+/** Eyes that want it larger or tell no colours, a device that is slow, and paper. */
+class EveryoneTest {
+    private static final List<String> PAGES = List.of(
+            "",
+            "/strip",
+            "/measure",
+            "/measure/walk",
+            "/options",
+            "/parts",
+            "/fasteners",
+            "/assemble",
+            "/assemble?at=fit-piston",
+            "/fault",
+            "/timing",
+            "/start",
+            "/start/run-in",
+            "/undo?of=piston",
+            "/engine",
+            "/engine/piston",
+            "/journal",
+            "/prints",
+            "/record",
+            "/fit");
+
+    @TempDir
+    private Path folder;
+
+    private Shelf shelf;
+    private Bench bench;
+    private Browser browser;
+    private Visit person;
+
+    @BeforeEach
+    void start() throws IOException {
+        shelf = Shelf.open(folder);
+        shelf.start(
+                "Tarn 98 no. 1187", Files.readString(Path.of("..", "examples", "tarn-98.yaml")), Found.TOGETHER, "bench");
+        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
+        browser = new Browser();
+        person = new Visit(browser, shelf, bench.address());
+    }
+
+    @AfterEach
+    void stop() {
+        browser.close();
+        bench.close();
+        shelf.close();
+    }
+
+    /** WCAG 2.2: 1.4.4 wants 200 % without loss, 1.4.10 a width of 320 px without scrolling sideways. A zoom of 200 % halves the width of 1366 px. */
+    @Test
+    void everyPageCanBeMadeTwiceAsLarge() {
+        for (int width : List.of(683, 320)) {
+            browser.screen(width, 700, "light");
+            for (String page : PAGES) {
+                person.open(page);
+                assertThat(overhang()).as("%s at %d px", page, width).isEmpty();
+            }
+        }
+    }
+
+    /** Letters alone made twice as large, as a person sets them in the browser. */
+    @Test
+    void everyPageBearsLettersOfTwiceTheSize() {
+        browser.screen(1366, 768, "light");
+        for (String page : PAGES) {
+            person.open(page);
+            browser.driver.executeScript("document.documentElement.style.fontSize = '200%'");
+            assertThat(overhang()).as(page).isEmpty();
+        }
+    }
+
+    /** What stands out beyond the page's width, by its tag and class; empty where nothing does. */
+    private String overhang() {
+        return String.valueOf(browser.driver.executeScript(
+                """
+                const wide = document.documentElement.clientWidth;
+                if (document.documentElement.scrollWidth <= wide) return '';
+                return [...document.querySelectorAll('body *')]
+                    .filter(e => e.getBoundingClientRect().right > wide + 1 && e.closest('.tabs') === null)
+                    .slice(0, 6).map(e => e.tagName + '.' + e.className + ' ' + e.textContent.slice(0, 30)).join(' | ') || 'the row of pages';
+                """));
+    }
+
+    /** No two marks share a shape or a word, and no page shows a mark without both. */
+    @Test
+    void everyMarkIsToldByItsShapeAndWord() {
+        assertThat(Arrays.stream(Mark.values()).map(Mark::path)).doesNotHaveDuplicates();
+        assertThat(Arrays.stream(Mark.values()).map(Mark::word)).doesNotHaveDuplicates();
+        browser.screen(1366, 768, "light");
+        long marks = 0;
+        for (String page : PAGES) {
+            person.open(page);
+            Object bare = browser.driver.executeScript(
+                    """
+                    return [...document.querySelectorAll('.state')]
+                        .filter(e => e.textContent.trim() === '' || e.querySelector('svg.shape path') === null).length;
+                    """);
+            assertThat(bare).as(page).isEqualTo(0L);
+            marks += browser.driver.findElements(By.cssSelector(".state")).size();
+        }
+        assertThat(marks).isPositive();
+    }
+
+    /** A touch is answered by the page itself, before the server has spoken: here it can't speak for two seconds. */
+    @Test
+    void aTouchIsAnsweredBeforeTheServerSpeaks() {
+        browser.screen(360, 740, "light");
+        person.open("/strip");
+        browser.driver.executeCdpCommand("Emulation.setCPUThrottlingRate", Map.of("rate", 6));
+        browser.driver.executeCdpCommand("Network.enable", Map.of());
+        browser.driver.executeCdpCommand(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", false, "latency", 2000, "downloadThroughput", -1, "uploadThroughput", -1));
+        browser.driver.executeScript(
+                """
+                const button = [...document.querySelectorAll('main button')].find(b => b.textContent.includes('Off, and in bag'));
+                const took = what => sessionStorage.setItem(what, sessionStorage.getItem(what) ?? Date.now());
+                button.addEventListener('click', () => took('1 touched'));
+                new MutationObserver(() => took('2 shown')).observe(document.getElementById('queue'), {childList: true});
+                const ask = window.fetch;
+                window.fetch = (...what) => ask(...what).then(reply => { took('3 replied'); return reply; });
+                """);
+        person.button("main", "Off, and in bag").click();
+        browser.waiting().until(d -> times().size() == 3);
+        assertThat(times()).isSorted();
+    }
+
+    /** When it was touched, when that was seen, when the server replied, in ms. */
+    private List<Long> times() {
+        Object kept = browser.driver.executeScript(
+                "return Object.keys(sessionStorage).sort().map(k => sessionStorage.getItem(k)).join(' ')");
+        return Arrays.stream(String.valueOf(kept).split(" "))
+                .filter(time -> !time.isEmpty())
+                .map(Long::valueOf)
+                .toList();
+    }
+
+    @Test
+    void paperShowsTheContentAndNothingToPress() {
+        browser.screen(1366, 768, "light");
+        browser.driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        for (String page : List.of("", "/assemble?at=fit-piston", "/undo?of=piston", "/journal", "/measure/blank")) {
+            person.open(page);
+            assertThat(browser.driver.findElements(By.cssSelector("nav.tabs, .light, .skip, main button")))
+                    .as(page)
+                    .noneMatch(e -> e.isDisplayed());
+            assertThat(browser.the("main").isDisplayed()).isTrue();
+        }
+    }
+}
