@@ -38,9 +38,7 @@ class DeviceRunTest {
             phone.picture(SCREENS.resolve("enter-360.png"), 360, 740);
 
             laptop.driver.get(workshop.bench.address().toString());
-            laptop.driver
-                    .findElement(By.linkText("Devices"))
-                    .click();
+            laptop.driver.findElement(By.linkText("Devices")).click();
             atLaptop.sound("devices without a code");
             atLaptop.button("main", "Show a code").click();
             String code =

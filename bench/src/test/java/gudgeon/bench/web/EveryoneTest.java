@@ -54,7 +54,10 @@ class EveryoneTest {
     void start() throws IOException {
         shelf = Shelf.open(folder);
         shelf.start(
-                "Tarn 98 no. 1187", Files.readString(Path.of("..", "examples", "tarn-98.yaml")), Found.TOGETHER, "bench");
+                "Tarn 98 no. 1187",
+                Files.readString(Path.of("..", "examples", "tarn-98.yaml")),
+                Found.TOGETHER,
+                "bench");
         bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
         browser = new Browser();
         person = new Visit(browser, shelf, bench.address());
@@ -92,8 +95,7 @@ class EveryoneTest {
 
     /** What stands out beyond the page's width, by its tag and class; empty where nothing does. */
     private String overhang() {
-        return String.valueOf(browser.driver.executeScript(
-                """
+        return String.valueOf(browser.driver.executeScript("""
                 const wide = document.documentElement.clientWidth;
                 if (document.documentElement.scrollWidth <= wide) return '';
                 return [...document.querySelectorAll('body *')]
@@ -111,8 +113,7 @@ class EveryoneTest {
         long marks = 0;
         for (String page : PAGES) {
             person.open(page);
-            Object bare = browser.driver.executeScript(
-                    """
+            Object bare = browser.driver.executeScript("""
                     return [...document.querySelectorAll('.state')]
                         .filter(e => e.textContent.trim() === '' || e.querySelector('svg.shape path') === null).length;
                     """);
@@ -132,8 +133,7 @@ class EveryoneTest {
         browser.driver.executeCdpCommand(
                 "Network.emulateNetworkConditions",
                 Map.of("offline", false, "latency", 2000, "downloadThroughput", -1, "uploadThroughput", -1));
-        browser.driver.executeScript(
-                """
+        browser.driver.executeScript("""
                 const button = [...document.querySelectorAll('main button')].find(b => b.textContent.includes('Off, and in bag'));
                 const took = what => sessionStorage.setItem(what, sessionStorage.getItem(what) ?? Date.now());
                 button.addEventListener('click', () => took('1 touched'));

@@ -29,7 +29,8 @@ final class Keyboard {
             }
             assertThat(showsFocus(at)).as("the focus is seen on " + told(at)).isTrue();
             told.add(told(at));
-            if (at.getAriaRole().equals(role) && at.getAccessibleName().startsWith(name)) {
+            if (role.equals(at.getAriaRole())
+                    && String.valueOf(at.getAccessibleName()).startsWith(name)) {
                 return;
             }
         }
@@ -59,13 +60,11 @@ final class Keyboard {
     }
 
     private boolean showsFocus(WebElement at) {
-        return Boolean.TRUE.equals(browser.driver.executeScript(
-                """
+        return Boolean.TRUE.equals(browser.driver.executeScript("""
                 const of = e => { const s = getComputedStyle(e);
                     return (s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) > 0) || s.boxShadow !== 'none'; };
                 const e = arguments[0];
                 return of(e) || (e.labels && [...e.labels].some(of)) || (e.closest('label') !== null && of(e.closest('label')));
-                """,
-                at));
+                """, at));
     }
 }

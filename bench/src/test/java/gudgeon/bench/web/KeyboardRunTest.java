@@ -71,13 +71,15 @@ class KeyboardRunTest {
         keys.reach("textbox", "What was seen");
         keys.type("hard and cracked");
         enters("button", "Off, and in bag");
-        assertThat(last()).isInstanceOfSatisfying(Fact.TakenOff.class, off -> assertThat(off.remark())
-                .isEqualTo("hard and cracked"));
+        assertThat(last())
+                .isInstanceOfSatisfying(
+                        Fact.TakenOff.class, off -> assertThat(off.remark()).isEqualTo("hard and cracked"));
     }
 
     private void putItBack() {
         String position = last().about();
-        String step = person.build().structure().stepFitting(position).orElseThrow().id();
+        String step =
+                person.build().structure().stepFitting(position).orElseThrow().id();
         go("Assemble");
         enters("button", "Begin this step");
         keys.reach("checkbox", "");
@@ -139,10 +141,10 @@ class KeyboardRunTest {
     }
 
     private void follow(String link) {
-        String before = browser.driver.getCurrentUrl();
+        String before = String.valueOf(browser.driver.getCurrentUrl());
         keys.reach("link", link);
         keys.press(Keys.ENTER);
-        browser.waiting().until(d -> !d.getCurrentUrl().equals(before));
+        browser.waiting().until(d -> !before.equals(d.getCurrentUrl()));
     }
 
     /** Presses what tells something to the journal, and waits until it is there. */
@@ -153,9 +155,7 @@ class KeyboardRunTest {
         browser.waiting()
                 .withMessage(() -> "an entry after " + name + "; the page says: " + browser.text("queue"))
                 .until(d -> person.build().size() > before);
-        browser.waiting()
-                .until(d -> d.findElements(By.cssSelector("form.kept"))
-                        .isEmpty());
+        browser.waiting().until(d -> d.findElements(By.cssSelector("form.kept")).isEmpty());
     }
 
     private Fact last() {

@@ -89,16 +89,26 @@ public final class ShelfRoom {
                 ctx,
                 "shelf/page.jte",
                 Map.of(
-                        "lines", lines,
-                        "searched", searched,
-                        "searchable", all.size() > A_PAGE,
-                        "next", from + A_PAGE < found.size() ? from + A_PAGE : 0,
-                        "archetypes", List.of(Archetype.values()),
-                        "books", books,
-                        "name", name,
-                        "laptop", Reach.isLaptop(ctx),
-                        "backupFault", shelf.backupFault(),
-                        "refusals", refusals));
+                        "lines",
+                        lines,
+                        "searched",
+                        searched,
+                        "searchable",
+                        all.size() > A_PAGE,
+                        "next",
+                        from + A_PAGE < found.size() ? from + A_PAGE : 0,
+                        "archetypes",
+                        List.of(Archetype.values()),
+                        "books",
+                        books,
+                        "name",
+                        name,
+                        "laptop",
+                        Reach.isLaptop(ctx),
+                        "backupFault",
+                        shelf.backupFault(),
+                        "refusals",
+                        refusals));
     }
 
     /** A build that is damaged says so, and keeps the others from nothing. */
