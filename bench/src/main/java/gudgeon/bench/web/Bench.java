@@ -203,6 +203,7 @@ public final class Bench implements AutoCloseable {
             pages.fault(ctx, "That could not be done", String.valueOf(fault.getMessage()));
         });
         routes.exception(ShelfFault.class, (fault, ctx) -> {
+            LOG.warn("While serving {}: {}", ctx.path(), fault.getMessage());
             ctx.status(503);
             pages.fault(ctx, "The data folder can't do that", fault.getMessage());
         });

@@ -255,7 +255,7 @@ class OnTheNetworkTest {
             workshop.shelf.close();
             assertThat(ann.get("/builds/" + build + "/journal?q=" + code).statusCode())
                     .as("a fault that is logged")
-                    .isEqualTo(500);
+                    .isEqualTo(503);
         } finally {
             System.setErr(before);
         }
