@@ -40,8 +40,7 @@ class EveryoneTest {
             "/engine/piston",
             "/journal",
             "/prints",
-            "/record",
-            "/fit");
+            "/record");
 
     @TempDir
     private Path folder;
@@ -87,8 +86,7 @@ class EveryoneTest {
             browser.screen(1366, 768, "light");
             browser.driver.executeScript("document.documentElement.style.fontSize = '200%'");
             assertThat(overhang()).as("%s in large letters", page).isEmpty();
-            Object bare = browser.driver.executeScript(
-                    """
+            Object bare = browser.driver.executeScript("""
                     return [...document.querySelectorAll('.state')]
                         .filter(e => e.textContent.trim() === '' || e.querySelector('svg.shape path') === null).length;
                     """);

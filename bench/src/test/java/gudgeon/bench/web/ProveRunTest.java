@@ -2,6 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.bench.LongRun;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.find.Hunt;
 import gudgeon.rebuild.find.Ranking;
@@ -35,6 +36,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,7 +44,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
@@ -109,8 +112,13 @@ class ProveRunTest {
         return Ranking.of(person.build(), hunt);
     }
 
+    static Stream<Arguments> screens() {
+        return Stream.of(Arguments.of(360, 740, "dark"), Arguments.of(1366, 768, "light"))
+                .limit(LongRun.of(1, 2));
+    }
+
     @ParameterizedTest
-    @CsvSource({"360, 740, dark", "1366, 768, light"})
+    @MethodSource("screens")
     void theFaultIsFoundTheEngineProvedAndHandedOn(int width, int height, String scheme) throws Exception {
         browser.screen(width, height, scheme);
         TrialFit tight = fit();
