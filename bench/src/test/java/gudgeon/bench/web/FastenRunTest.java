@@ -28,7 +28,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
@@ -81,7 +81,7 @@ class FastenRunTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void aCoverIsPhotographedMappedAllottedTightenedAndItsCardPrinted(int width, int height, String scheme)
             throws Exception {
         browser.screen(width, height, scheme);

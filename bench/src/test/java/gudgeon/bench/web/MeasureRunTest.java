@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
@@ -56,7 +56,7 @@ class MeasureRunTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void aWornTopEndIsMeasuredPlannedBoughtRefusedComparedAndDated(int width, int height, String scheme) {
         browser.screen(width, height, scheme);
         startWithTheTarnInPieces();

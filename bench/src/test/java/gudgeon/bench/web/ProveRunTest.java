@@ -2,7 +2,6 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gudgeon.bench.LongRun;
 import gudgeon.rebuild.build.AsMeasured;
 import gudgeon.rebuild.find.Hunt;
 import gudgeon.rebuild.find.Ranking;
@@ -36,7 +35,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -44,7 +42,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -112,13 +109,8 @@ class ProveRunTest {
         return Ranking.of(person.build(), hunt);
     }
 
-    static Stream<Arguments> screens() {
-        return Stream.of(Arguments.of(360, 740, "dark"), Arguments.of(1366, 768, "light"))
-                .limit(LongRun.of(1, 2));
-    }
-
     @ParameterizedTest
-    @MethodSource("screens")
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void theFaultIsFoundTheEngineProvedAndHandedOn(int width, int height, String scheme) throws Exception {
         browser.screen(width, height, scheme);
         TrialFit tight = fit();
