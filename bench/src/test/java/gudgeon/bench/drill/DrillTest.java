@@ -2,7 +2,6 @@ package gudgeon.bench.drill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import gudgeon.bench.LongRun;
 import gudgeon.rebuild.alarm.Alarms;
 import gudgeon.rebuild.alarm.Replay;
 import gudgeon.rebuild.drill.Expected;
@@ -10,15 +9,12 @@ import gudgeon.rebuild.drill.Outcome;
 import gudgeon.store.drill.Drill;
 import gudgeon.store.drill.DrillReader;
 import gudgeon.store.drill.DrillReading;
-import gudgeon.store.drill.Round;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -71,22 +67,6 @@ class DrillTest {
                 .mapToObj(number -> String.format("%02d", number))
                 .toList();
         assertThat(DRILLS).extracting(Drill::of).containsAll(numbers);
-    }
-
-    @Test
-    void everyMistakeIsMadeOnThreeEngines() {
-        Map<String, Set<String>> engines = new HashMap<>();
-        DRILLS.forEach(drill -> engines.computeIfAbsent(drill.of(), number -> new HashSet<>())
-                .add(drill.book().engine().name()));
-        assertThat(engines.values()).allSatisfy(names -> assertThat(names).hasSizeGreaterThanOrEqualTo(3));
-    }
-
-    /** As they are written; variants are played by the command. Those that take a trial fit are for the long run. */
-    @Test
-    void everyMistakeIsCaughtAndNoTwinRaisesAnAlarm() {
-        Round round = Round.of(LongRun.of(0, 1) == 1 ? DRILLS : quick(), 0, 0);
-        assertThat(round.rows()).isNotEmpty();
-        assertThat(round.bad()).isEmpty();
     }
 
     @Test

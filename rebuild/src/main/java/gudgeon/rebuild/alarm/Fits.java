@@ -73,7 +73,7 @@ final class Fits {
         }
     }
 
-    /** The gaps that touch, leave less room than wanted, or more likely touch than not. */
+    /** The gaps that touch, more likely touch than not, or surely leave less room than wanted. */
     static List<Finding> troubles(TrialFit fit) {
         return fit.findings().stream().filter(Fits::isTrouble).toList();
     }
@@ -81,9 +81,14 @@ final class Fits {
     private static boolean isTrouble(Finding finding) {
         return switch (finding.verdict()) {
             case TOUCHES, CLOSE -> true;
-            case UNPROVEN -> finding.gap().leastMm() < 0;
+            // that it may touch as well is no reason to keep silent on room that is surely short
+            case UNPROVEN -> finding.gap().leastMm() < 0 || isSurelyShort(finding);
             case CLEARS -> false;
         };
+    }
+
+    private static boolean isSurelyShort(Finding finding) {
+        return finding.gap().leastMm() + Finding.COVERAGE * finding.standardUncertaintyMm() < finding.wantedMm();
     }
 
     /** Whether anything touches. */

@@ -9,8 +9,11 @@ import gudgeon.rebuild.book.EngineBook;
 import gudgeon.rebuild.journal.Disposition;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class TrialFitRuleTest {
@@ -44,6 +47,26 @@ class TrialFitRuleTest {
                 });
         assertThat(alarms(piston, measured("piston", "copy", "pockets.exhaust.depth", "2.0")))
                 .isEmpty();
+    }
+
+    /** A deeper pocket never raises an alarm that a shallower one did not: also where touching can be neither told nor ruled out. */
+    @Test
+    void theAlarmEndsOnceAsThePocketGrowsDeeper() {
+        Fact piston = entered("copy", "piston", Origin.PATTERN);
+        List<Boolean> raised = IntStream.rangeClosed(0, 20)
+                .mapToObj(tenths -> !alarms(
+                                piston,
+                                measured(
+                                        "piston",
+                                        "copy",
+                                        "pockets.exhaust.depth",
+                                        String.format(Locale.ROOT, "%.1f with depth-micrometer", tenths / 10.0)))
+                        .isEmpty())
+                .toList();
+        assertThat(raised.get(6))
+                .as("0.04 mm within 0.19 mm, where 1.00 mm is wanted")
+                .isTrue();
+        assertThat(raised).isSortedAccordingTo(Comparator.reverseOrder()).endsWith(false);
     }
 
     @Test
