@@ -58,7 +58,9 @@ final class FindingForm {
     private List<Fact> felt() {
         OptionalDouble angle = form.number("angle", "Crank angle");
         if (angle.isEmpty()) {
-            form.refuse("No crank angle is written that can be read. Write where it goes tight, in degrees.");
+            if (form.text("angle").isEmpty()) {
+                form.refuse("No crank angle is written. Write where it goes tight, in degrees.");
+            }
             return List.of();
         }
         return List.of(new TightFelt(
