@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.bench.web.page.Mark;
 import gudgeon.rebuild.journal.Found;
-import gudgeon.store.photo.Photos;
-import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -45,29 +43,25 @@ class EveryoneTest {
     @TempDir
     private Path folder;
 
-    private Shelf shelf;
-    private Bench bench;
+    private OpenBench open;
     private Browser browser;
     private Visit person;
 
     @BeforeEach
     void start() throws IOException {
-        shelf = Shelf.open(folder);
-        shelf.start(
+        open = new OpenBench(folder);
+        open.shelf.start(
                 "Tarn 98 no. 1187",
                 Files.readString(Path.of("..", "examples", "tarn-98.yaml")),
                 Found.TOGETHER,
                 "bench");
-        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
-        browser = new Browser();
-        person = new Visit(browser, shelf, bench.address());
+        browser = open.browser;
+        person = open.person;
     }
 
     @AfterEach
     void stop() {
-        browser.close();
-        bench.close();
-        shelf.close();
+        open.close();
     }
 
     /**

@@ -3,12 +3,9 @@ package gudgeon.bench.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import gudgeon.rebuild.journal.Found;
-import gudgeon.store.photo.Photos;
-import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,31 +21,27 @@ class HoleMapTest {
     @TempDir
     private Path folder;
 
-    private Shelf shelf;
-    private Bench bench;
+    private OpenBench open;
     private Browser browser;
     private Visit person;
 
     @BeforeEach
     void start() throws IOException {
-        shelf = Shelf.open(folder);
-        shelf.start(
+        open = new OpenBench(folder);
+        open.shelf.start(
                 "Tarn 98 no. 2043",
                 Files.readString(Path.of("..", "examples", "tarn-98.yaml")),
                 Found.IN_PIECES,
                 "bench");
-        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
-        browser = new Browser();
+        browser = open.browser;
         browser.screen(360, 740, "light");
-        person = new Visit(browser, shelf, bench.address());
+        person = open.person;
         person.open(JOINT);
     }
 
     @AfterEach
     void stop() {
-        browser.close();
-        bench.close();
-        shelf.close();
+        open.close();
     }
 
     private double width() {

@@ -7,10 +7,7 @@ import gudgeon.rebuild.find.Hunt;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Measuring.ReadingTaken;
 import gudgeon.rebuild.journal.Origin;
-import gudgeon.store.photo.Photos;
-import gudgeon.store.shelf.Shelf;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,27 +20,23 @@ class KeyboardRunTest {
     @TempDir
     private Path folder;
 
-    private Shelf shelf;
-    private Bench bench;
+    private OpenBench open;
     private Browser browser;
     private Visit person;
     private Keyboard keys;
 
     @BeforeEach
     void start() {
-        shelf = Shelf.open(folder);
-        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
-        browser = new Browser();
+        open = new OpenBench(folder);
+        browser = open.browser;
         browser.screen(1366, 768, "light");
-        person = new Visit(browser, shelf, bench.address());
+        person = open.person;
         keys = new Keyboard(browser);
     }
 
     @AfterEach
     void stop() {
-        browser.close();
-        bench.close();
-        shelf.close();
+        open.close();
     }
 
     @Test
