@@ -27,7 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 
@@ -173,7 +173,7 @@ class MeasurePadTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740, light", "360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofAPage")
     void theSheetWithItsWorkingsIsSoundForScreenReaders(int width, int height, String scheme) {
         int n = 0;
         for (String at :

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
@@ -176,7 +177,7 @@ class RebuildTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740, light", "360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofAPage")
     void everyPageIsSoundForScreenReadersAndNeedsNoScrollingSideways(int width, int height, String scheme) {
         browser.screen(width, height, scheme);
         startFromTheFirstArchetype();

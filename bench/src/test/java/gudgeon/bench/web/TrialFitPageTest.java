@@ -20,6 +20,7 @@ import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -205,7 +206,7 @@ class TrialFitPageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740, light", "360, 740, dark", "1366, 768, light", "1366, 768, dark"})
+    @MethodSource("gudgeon.bench.web.Screens#ofAPage")
     void isAccessible(int width, int height, String scheme) {
         browser.screen(width, height, scheme);
         for (String query : List.of("?piston=pattern&teeth=x&size.valves.exhaust.margin=1.25", "?piston=original")) {
