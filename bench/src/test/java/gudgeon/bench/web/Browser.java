@@ -18,6 +18,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** Debian's Chromium without a window, as the page tests use it. */
@@ -84,6 +85,13 @@ final class Browser implements AutoCloseable {
         waiting()
                 .withMessage(() -> "'" + text + "' in #" + id + ", which says: " + text(id))
                 .until(d -> text(id).contains(text));
+    }
+
+    /** Presses what leads to another page or to this one anew, and waits until the page that was open is gone. */
+    void follow(WebElement pressed) {
+        WebElement page = driver.findElement(By.tagName("html"));
+        pressed.click();
+        waiting().until(ExpectedConditions.stalenessOf(page));
     }
 
     WebDriverWait waiting() {

@@ -38,9 +38,9 @@ class DeviceRunTest {
             phone.picture(SCREENS.resolve("enter-360.png"), 360, 740);
 
             laptop.driver.get(workshop.bench.address().toString());
-            laptop.driver.findElement(By.linkText("Devices")).click();
+            laptop.follow(laptop.driver.findElement(By.linkText("Devices")));
             atLaptop.sound("devices without a code");
-            atLaptop.button("main", "Show a code").click();
+            laptop.follow(atLaptop.button("main", "Show a code"));
             String code =
                     laptop.driver.findElement(By.cssSelector(".step-name")).getText();
             atLaptop.sound("devices with a code");
@@ -70,7 +70,7 @@ class DeviceRunTest {
             assertThat(laptop.driver.findElement(By.tagName("main")).getText()).contains("Ann's phone");
             laptop.picture(SCREENS.resolve("devices-let-in-360.png"), 360, 1200);
             atLaptop.sound("devices with one let in");
-            atLaptop.button("main", "Put out").click();
+            laptop.follow(atLaptop.button("main", "Put out"));
 
             phone.driver.get(workshop.address() + "builds/" + build);
             assertThat(phone.driver.getTitle()).contains("Enter the code");
@@ -82,6 +82,6 @@ class DeviceRunTest {
     private static void enter(Browser phone, String name) {
         phone.the("name").clear();
         phone.the("name").sendKeys(name);
-        phone.driver.findElement(By.cssSelector("main form button")).click();
+        phone.follow(phone.driver.findElement(By.cssSelector("main form button")));
     }
 }
