@@ -7,6 +7,7 @@ import com.openhtmltopdf.util.XRLog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import gudgeon.bench.language.Edition;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,11 +23,29 @@ public final class Pdf {
     /** A free letter that comes with PDFBox; it has Latin, Greek and Cyrillic. */
     private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-    private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+    private final TemplateEngine templates;
+    private final Edition edition;
 
+    /** Sheets in English. */
     public Pdf() {
+        this(TemplateEngine.createPrecompiled(ContentType.Html), Edition.ENGLISH);
         XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.SEVERE));
         FontMappers.set(new OwnLetters());
+    }
+
+    private Pdf(TemplateEngine templates, Edition edition) {
+        this.templates = templates;
+        this.edition = edition;
+    }
+
+    /** The same sheets for the readers of an edition. */
+    public Pdf in(Edition other) {
+        return new Pdf(templates, other);
+    }
+
+    /** What its sheets are read in. */
+    public Edition edition() {
+        return edition;
     }
 
     /**
@@ -58,7 +77,7 @@ public final class Pdf {
             builder.useSVGDrawer(drawings)
                     .useFont(Pdf::letters, "plain")
                     .useReplacementText("\u25A1")
-                    .withHtmlContent(printable(page.toString()), "")
+                    .withHtmlContent(printable(edition.sheet(page.toString())), "")
                     .toStream(file);
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
                 builder.useExternalResourceAccessControl((address, kind) -> false, when);

@@ -25,6 +25,7 @@ import gudgeon.bench.web.measure.WalkRoom;
 import gudgeon.bench.web.options.OptionsRoom;
 import gudgeon.bench.web.order.OrderRoom;
 import gudgeon.bench.web.page.Builds;
+import gudgeon.bench.web.page.Languages;
 import gudgeon.bench.web.page.Light;
 import gudgeon.bench.web.page.Pages;
 import gudgeon.bench.web.page.PhotoRoom;
@@ -145,7 +146,8 @@ public final class Bench implements AutoCloseable {
         });
         config.http.maxRequestSize = Safeguards.LARGEST_WITH_FILE;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        Pages pages = new Pages();
+        Languages languages = new Languages(builds);
+        Pages pages = new Pages(languages);
         Clock clock = Clock.system(ZoneId.systemDefault());
         Alarms alarms = new Alarms();
         RoutesConfig routes = config.routes;
@@ -156,6 +158,7 @@ public final class Bench implements AutoCloseable {
         new DeviceRoom(pages, reach, clock).on(routes);
         new ThreeLibrary().on(routes);
         new Light().on(routes);
+        languages.on(routes);
         new AboutRoom(pages).on(routes);
         new HandbookRoom(pages).on(routes);
         routes.get("/marks", ctx -> pages.show(ctx, "look/page.jte", Map.of()));

@@ -58,8 +58,9 @@ public final class EnterRoom {
                     "state",
                     "outside",
                     "sentences",
-                    List.of("This device is not let in any more. Open " + PATH
-                            + ", type the code that the laptop shows, and come back; this waits until then."),
+                    List.of(pages.edition(ctx)
+                            .text("This device is not let in any more. Open " + PATH
+                                    + ", type the code that the laptop shows, and come back; this waits until then.")),
                     "seen",
                     0));
         } else {

@@ -59,7 +59,7 @@ public final class EntryRoom {
                     "state",
                     answer.state(),
                     "sentences",
-                    answer.sentences(),
+                    answer.sentences().stream().map(pages.edition(ctx)::text).toList(),
                     "seen",
                     answer.seen(),
                     "questions",

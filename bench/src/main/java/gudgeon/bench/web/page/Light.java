@@ -55,13 +55,6 @@ public final class Light {
         String asked = Optional.ofNullable(ctx.formParam("light")).orElse("");
         String light = sheets.containsKey(asked) ? asked : "device";
         Cookies.give(ctx, COOKIE, light);
-        ctx.redirect(back(ctx), HttpStatus.SEE_OTHER);
-    }
-
-    /** The page it was chosen on, if the browser says which; only its path, so that no other place can be named. */
-    private static String back(Context ctx) {
-        String from = Optional.ofNullable(ctx.header("Referer")).orElse("");
-        String path = from.replaceFirst("^https?://[^/]*", "");
-        return path.startsWith("/") && !path.startsWith("//") ? path : "/";
+        ctx.redirect(CameFrom.path(ctx), HttpStatus.SEE_OTHER);
     }
 }

@@ -3,6 +3,7 @@ package gudgeon.bench.web.page;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import gudgeon.bench.language.Edition;
 import io.javalin.http.Context;
 import java.util.Map;
 
@@ -10,7 +11,12 @@ import java.util.Map;
 public final class Pages {
     private static final String SHOWN = "gudgeon.shown";
 
+    private final Languages languages;
     private final TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+
+    public Pages(Languages languages) {
+        this.languages = languages;
+    }
 
     /**
      * Answers with a page.
@@ -22,7 +28,12 @@ public final class Pages {
         StringOutput output = new StringOutput(65_536);
         templates.render(template, Map.<String, Object>copyOf(values), output);
         ctx.attribute(SHOWN, true);
-        ctx.html(output.toString());
+        ctx.html(edition(ctx).page(output.toString()));
+    }
+
+    /** What the answer to a request is read in. */
+    public Edition edition(Context ctx) {
+        return languages.edition(ctx);
     }
 
     /** Answers with a sentence on what went wrong and what to do; the status is set by the caller. */

@@ -35,7 +35,7 @@ public final class LabelRoom {
     private final Builds builds;
     private final Supplier<List<URI>> addresses;
     private final Clock clock;
-    private final LabelPrint print = new LabelPrint(new Pdf());
+    private final Pdf pdf = new Pdf();
 
     /**
      * The room.
@@ -119,7 +119,7 @@ public final class LabelRoom {
         if (asked instanceof LabelPages.Asked.Ready ready) {
             ctx.contentType("application/pdf")
                     .header("Content-Disposition", "inline; filename=\"bag-labels.pdf\"")
-                    .result(print.of(ready.pages()));
+                    .result(new LabelPrint(pdf.in(pages.edition(ctx))).of(ready.pages()));
         } else if (asked instanceof LabelPages.Asked.Refused refused) {
             refuse(ctx, refused.sentences());
         }

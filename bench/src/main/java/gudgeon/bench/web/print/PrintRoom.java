@@ -29,17 +29,11 @@ import java.util.Optional;
 public final class PrintRoom {
     private final Pages pages;
     private final Builds builds;
-    private final CardPrint cards;
-    private final TorquePrint torques;
-    private final TickPrint lists;
+    private final Pdf pdf = new Pdf();
 
     public PrintRoom(Pages pages, Builds builds) {
         this.pages = pages;
         this.builds = builds;
-        Pdf pdf = new Pdf();
-        cards = new CardPrint(pdf);
-        torques = new TorquePrint(pdf);
-        lists = new TickPrint(pdf);
     }
 
     /** Opens the room. */
@@ -55,7 +49,7 @@ public final class PrintRoom {
         JointNow joint = named.flatMap(id -> JointNow.of(opened.build(), id)).orElseThrow(NotFoundResponse::new);
         Asked asked = CardLayout.of(Card.of(joint), paper(ctx));
         if (asked instanceof Asked.Ready ready) {
-            give(ctx, cards.of(opened.frame().name(), ready.layout()), "card-" + joint.id());
+            give(ctx, new CardPrint(in(ctx)).of(opened.frame().name(), ready.layout()), "card-" + joint.id());
         } else if (asked instanceof Asked.Refused refused) {
             ctx.status(422);
             pages.fault(ctx, "There is no card yet", refused.sentence());
@@ -64,7 +58,10 @@ public final class PrintRoom {
 
     private void torque(Context ctx) {
         Opened opened = builds.open(ctx, Tab.FASTENERS);
-        give(ctx, torques.of(opened.frame().name(), TorqueSheet.of(opened.build()), paper(ctx)), "torque-sheet");
+        give(
+                ctx,
+                new TorquePrint(in(ctx)).of(opened.frame().name(), TorqueSheet.of(opened.build()), paper(ctx)),
+                "torque-sheet");
     }
 
     private void list(Context ctx) {
@@ -74,7 +71,11 @@ public final class PrintRoom {
                 .orElseThrow(NotFoundResponse::new);
         LocalDate today = LocalDate.now(ZoneId.systemDefault());
         TickList list = TickList.of(kind, opened.build(), today);
-        give(ctx, lists.of(opened.frame().name(), list, paper(ctx), today), "list-" + kind.word());
+        give(ctx, new TickPrint(in(ctx)).of(opened.frame().name(), list, paper(ctx), today), "list-" + kind.word());
+    }
+
+    private Pdf in(Context ctx) {
+        return pdf.in(pages.edition(ctx));
     }
 
     private static Paper paper(Context ctx) {

@@ -1,5 +1,6 @@
 package gudgeon.bench.web.record;
 
+import gudgeon.bench.language.Edition;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.bench.print.record.Pictures;
@@ -25,7 +26,7 @@ final class Records {
 
     private final Pictures pictures;
     private final Paper paper = Paper.A4;
-    private final RecordPrint print = new RecordPrint(new Pdf());
+    private final Pdf pdf = new Pdf();
     private final RecordPage page = new RecordPage();
     private final Map<String, Making> makings = new ConcurrentHashMap<>();
     private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
@@ -43,16 +44,16 @@ final class Records {
         return Optional.ofNullable(makings.get(build));
     }
 
-    /** Begins a record, unless one of that build is under way. */
-    synchronized void begin(String build, BuildRecord record, Making.Kind kind) {
+    /** Begins a record for the readers of an edition, unless one of that build is under way. */
+    synchronized void begin(String build, BuildRecord record, Making.Kind kind, Edition edition) {
         if (of(build).filter(Making::isUnderWay).isEmpty()) {
             of(build).flatMap(Making::file).ifPresent(Records::delete);
             makings.put(build, new Making(kind, record.wish(), record.entries().size(), 0, Optional.empty(), ""));
-            worker.execute(() -> make(build, record, kind));
+            worker.execute(() -> make(build, record, kind, edition));
         }
     }
 
-    private void make(String build, BuildRecord record, Making.Kind kind) {
+    private void make(String build, BuildRecord record, Making.Kind kind, Edition edition) {
         Optional<Path> begun = Optional.empty();
         try {
             Path file = Files.createTempFile("gudgeon-record", "." + kind.ending());
@@ -60,9 +61,9 @@ final class Records {
             file.toFile().deleteOnExit();
             Progress progress = share -> makings.computeIfPresent(build, (id, making) -> making.at(share));
             if (kind == Making.Kind.PDF) {
-                print.write(record, pictures, paper, file, progress);
+                new RecordPrint(pdf.in(edition)).write(record, pictures, paper, file, progress);
             } else {
-                page.write(record, pictures, file, progress);
+                page.write(record, pictures, edition, file, progress);
             }
             makings.computeIfPresent(build, (id, making) -> making.done(file));
         } catch (IOException | RuntimeException fault) {

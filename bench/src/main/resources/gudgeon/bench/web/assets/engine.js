@@ -1,6 +1,8 @@
 // The top end as drawn: reads what the page was given and finds, for the drawing's sake alone, what stands where at an angle.
 // No figure that a person reads comes from here but those of the curves, read off between two samples.
 
+import { number } from './words.js';
+
 const rad = Math.PI / 180;
 
 export class Engine {
@@ -49,7 +51,7 @@ export class Engine {
 
   /** A length in words, in the page's unit. */
   length(mm) {
-    const text = (mm / this.unit.mm).toFixed(this.unit.digits).replace(/^-(0\.?0*)$/, '$1').replace('-', '−');
+    const text = number(mm / this.unit.mm, this.unit.digits).replace(/^-(0[.,]?0*)$/, '$1').replace('-', '−');
     return `${text}\u00a0${this.unit.symbol}`;
   }
 

@@ -1,4 +1,6 @@
 // The map of a joint: zoomed, and ticked by touch where the person wants that; and a photo that is marked by touch.
+import { said } from "./words.js";
+
 const SVG = "http://www.w3.org/2000/svg";
 const TOUCH = "gudgeon.touch-ticks";
 
@@ -13,7 +15,7 @@ function zoomed(map) {
     map.classList.toggle("zoom-3", level === 3);
     word.textContent = `${level * 100} %`;
   };
-  for (const [text, by] of [["Smaller", -1], ["Larger", 1]]) {
+  for (const [text, by] of [[said("Smaller"), -1], [said("Larger"), 1]]) {
     const button = document.createElement("button");
     button.type = "button";
     button.textContent = text;

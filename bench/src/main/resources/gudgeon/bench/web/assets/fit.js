@@ -2,6 +2,7 @@
 import { Engine } from './engine.js';
 import { drawPlan } from './plan.js';
 import { drawSection } from './section.js';
+import { number, said } from './words.js';
 
 const one = (id) => document.getElementById(id);
 const slider = one('turn');
@@ -32,7 +33,7 @@ function question(settle) {
 
 async function ask(whole, settle = false) {
   const address = question(settle);
-  if (settle) say('Drawing lots: this takes a few seconds.');
+  if (settle) say(said('Drawing lots: this takes a few seconds.'));
   page.asking?.abort();
   page.asking = new AbortController();
   const answer = await answerTo(`${address}&cures=later`);
@@ -55,7 +56,7 @@ async function answerTo(address) {
     if (!response.ok) throw new Error(response.statusText);
     return new DOMParser().parseFromString(await response.text(), 'text/html');
   } catch (fault) {
-    if (fault.name !== 'AbortError') say('Gudgeon did not answer. Is it still running where it was started?');
+    if (fault.name !== 'AbortError') say(said('Gudgeon did not answer. Is it still running where it was started?'));
     return undefined;
   }
 }
@@ -120,7 +121,8 @@ document.addEventListener('submit', (event) => {
 function turn() {
   const { engine } = page;
   const deg = Number(slider.value);
-  one('angle').textContent = `${deg.toFixed(1)}°`;
+  const angle = number(deg, 1);
+  one('angle').textContent = `${angle}°`;
   for (const cursor of document.querySelectorAll('.cursor')) {
     cursor.setAttribute('x1', deg);
     cursor.setAttribute('x2', deg);
@@ -129,13 +131,16 @@ function turn() {
   const valve = engine.valves.find((v) => v.id === id);
   const words = engine.valves.map((v) => {
     const gap = engine.boreGap(v, deg);
-    return `${v.id} lift ${engine.length(engine.at(v.lift, deg))}, bore gap ${gap === null ? 'none' : engine.length(gap)}`;
+    const lift = engine.length(engine.at(v.lift, deg));
+    return gap === null ? said('{0} lift {1}, bore gap none', v.id, lift) : said('{0} lift {1}, bore gap {2}', v.id, lift, engine.length(gap));
   }).join('; ');
   one('reading').textContent = words;
-  one('solid-note').textContent = `At ${deg.toFixed(1)}°: ${engine.valves.map((v) => `${v.id} valve ${
-    { touches: 'red, metal in metal', close: 'ochre, less than wanted', clears: 'green, as wanted' }[engine.standing(v, deg)]}`).join('; ')
-  }. Drag across to turn it, or use the buttons or arrow keys.`;
-  slider.setAttribute('aria-valuetext', `${deg.toFixed(1)} degrees; ${words}`);
+  const coloured = {
+    touches: said('red, metal in metal'), close: said('ochre, less than wanted'), clears: said('green, as wanted'),
+  };
+  one('solid-note').textContent = said('At {0}°: {1}. Drag across to turn it, or use the buttons or arrow keys.', angle,
+    engine.valves.map((v) => said('{0} valve {1}', v.id, coloured[engine.standing(v, deg)])).join('; '));
+  slider.setAttribute('aria-valuetext', said('{0} degrees; {1}', angle, words));
   drawSection(one('section'), one('section-note'), engine, valve, deg);
   drawPlan(one('plan'), one('plan-note'), engine, deg);
   page.solid?.show(engine, deg);
@@ -188,7 +193,7 @@ async function inTheRound() {
     page.solid = new Solid(one('solid'));
     turn();
   } catch {
-    one('solid').textContent = 'This browser cannot show it in the round. The words below say the same.';
+    one('solid').textContent = said('This browser cannot show it in the round. The words below say the same.');
   }
 }
 

@@ -66,11 +66,17 @@ const words = last.textContent.trim();
 last.textContent = "";
 setTimeout(() => { last.textContent = words; }, 50);
 
+function utterance(text) {
+  const spoken = new SpeechSynthesisUtterance(text);
+  spoken.lang = document.documentElement.lang;
+  return spoken;
+}
+
 if ("speechSynthesis" in window) {
   aloud.closest("[hidden]").hidden = false;
   aloud.checked = localStorage.getItem(ALOUD) === "yes";
   aloud.addEventListener("change", () => localStorage.setItem(ALOUD, aloud.checked ? "yes" : "no"));
   pad.addEventListener("submit", () => sessionStorage.setItem(KEPT, "yes"));
-  if (words && aloud.checked && sessionStorage.getItem(KEPT)) speechSynthesis.speak(new SpeechSynthesisUtterance(words));
+  if (words && aloud.checked && sessionStorage.getItem(KEPT)) speechSynthesis.speak(utterance(words));
   sessionStorage.removeItem(KEPT);
 }

@@ -1,5 +1,6 @@
 // The plan: the crown seen from the head. x, the thrust side, points to the right; y up the page.
 import { path, shape } from './engine.js';
+import { number, said } from './words.js';
 
 const rad = Math.PI / 180;
 
@@ -30,11 +31,12 @@ export function drawPlan(svg, note, engine, deg) {
     }
   }
   svg.replaceChildren(...parts);
-  const text = `Least bore gap, marked by a dot, at x, y from the bore’s centre: ${words.join('; ')}.`;
-  svg.setAttribute('aria-label', `Plan of the crown. ${text}`);
+  const text = said('Least bore gap, marked by a dot, at x, y from the bore’s centre: {0}.', words.join('; '));
+  svg.setAttribute('aria-label', `${said('Plan of the crown.')} ${text}`);
   const left = engine.pockets.filter((p) => p.toEdge !== undefined)
     .map((p) => `${p.toEdgeLabel} ${engine.length(p.toEdge)}`).join('; ');
-  note.textContent = `${text} Valve edges at ${deg.toFixed(1)}°.${left ? ` Where the heavy line stands: ${left}.` : ''}`;
+  note.textContent = [text, said('Valve edges at {0}°.', number(deg, 1)), left && said('Where the heavy line stands: {0}.', left)]
+    .filter(Boolean).join(' ');
 }
 
 /** A circle about an axis, seen from above. */

@@ -1,6 +1,7 @@
 // The section: the plane through the bore's axis and the chosen valve's azimuth, seen so that the thrust side, as in the plan,
 // is on the right.
 import { path, shape } from './engine.js';
+import { number, said } from './words.js';
 
 const rad = Math.PI / 180;
 
@@ -23,11 +24,13 @@ export function drawSection(svg, note, engine, valve, deg) {
   if (place) parts.push(...arrow(engine, place, gap, engine.standing(valve, deg)));
   svg.replaceChildren(...parts);
   const found = engine.finding(valve, 'bore');
-  const text = `At ${deg.toFixed(1)}°, through the ${valve.id} valve: lift ${engine.length(engine.at(valve.lift, deg))}, `
-    + `crown’s edge ${engine.length(crown)} from the deck, `
-    + (gap === null ? 'no bore gap.' : `bore gap ${engine.length(gap)}, wanted ${engine.length(found ? found.wanted : 0)}.`);
+  const seen = [number(deg, 1), valve.id, engine.length(engine.at(valve.lift, deg)), engine.length(crown)];
+  const text = gap === null
+    ? said('At {0}°, through the {1} valve: lift {2}, crown’s edge {3} from the deck, no bore gap.', ...seen)
+    : said('At {0}°, through the {1} valve: lift {2}, crown’s edge {3} from the deck, bore gap {4}, wanted {5}.',
+      ...seen, engine.length(gap), engine.length(found ? found.wanted : 0));
   svg.setAttribute('aria-label', text);
-  note.textContent = `${text} The arrow stands where this section is tightest; its figure is that of the whole valve.`;
+  note.textContent = `${text} ${said('The arrow stands where this section is tightest; its figure is that of the whole valve.')}`;
 }
 
 function hatch() {

@@ -1,5 +1,6 @@
 package gudgeon.bench.print.record;
 
+import gudgeon.bench.language.Edition;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.rebuild.record.BuildRecord;
@@ -29,6 +30,7 @@ final class ManyPhotos {
                 List.of());
         new RecordPrint(new Pdf())
                 .write(record, hash -> Optional.of(jpeg.clone()), Paper.A4, Path.of(args[2]), Progress.NONE);
-        new RecordPage().write(record, hash -> Optional.of(jpeg.clone()), Path.of(args[3]), Progress.NONE);
+        new RecordPage()
+                .write(record, hash -> Optional.of(jpeg.clone()), Edition.ENGLISH, Path.of(args[3]), Progress.NONE);
     }
 }

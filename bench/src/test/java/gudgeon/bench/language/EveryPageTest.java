@@ -1,0 +1,143 @@
+package gudgeon.bench.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import gudgeon.bench.web.Bench;
+import gudgeon.rebuild.journal.Fact.Started;
+import gudgeon.rebuild.journal.Found;
+import gudgeon.store.journal.JournalFile;
+import gudgeon.store.journal.Reading;
+import gudgeon.store.photo.Photos;
+import gudgeon.store.shelf.Outcome;
+import gudgeon.store.shelf.Shelf;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every kind of page of two rebuilds, followed link by link: no text of the program on it is without its German. */
+class EveryPageTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    /** Pages of one kind that are looked at, such as those of single parts. */
+    private static final int OF_A_KIND = 6;
+
+    @TempDir
+    private Path folder;
+
+    private Shelf shelf;
+    private Bench bench;
+
+    @BeforeEach
+    void serve() throws IOException {
+        shelf = Shelf.open(folder);
+        put("Tarn 98 no. 2043", Found.IN_PIECES, "tarn-98-worn.jsonl");
+        put("Tarn 98 no. 1187", Found.TOGETHER, "tarn-98.jsonl");
+        bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
+    }
+
+    private void put(String name, Found found, String journal) throws IOException {
+        String id = shelf.start(name, Files.readString(EXAMPLES.resolve("tarn-98.yaml")), found, "bench");
+        Reading.Read read = (Reading.Read) JournalFile.read(Files.readString(EXAMPLES.resolve(journal)));
+        assertThat(shelf.append(
+                        id,
+                        read.entries().stream()
+                                .filter(entry -> !(entry.fact() instanceof Started))
+                                .toList()))
+                .isInstanceOf(Outcome.Kept.class);
+    }
+
+    @AfterEach
+    void close() {
+        bench.close();
+        shelf.close();
+    }
+
+    @Test
+    void everyTextOfEveryPageHasItsGerman() throws Exception {
+        Map<String, Translator> translators = new HashMap<>();
+        Map<String, String> lacking = new TreeMap<>();
+        Deque<String> open = new ArrayDeque<>(List.of("/"));
+        Set<String> seen = new HashSet<>(open);
+        Map<String, Integer> kinds = new HashMap<>();
+        int pages = 0;
+        while (!open.isEmpty()) {
+            String path = open.removeFirst();
+            HttpResponse<String> answer = get(path);
+            if (!answer.headers().firstValue("Content-Type").orElse("").contains("html")) {
+                continue;
+            }
+            pages++;
+            Document page = Jsoup.parse(answer.body(), bench.address().toString());
+            Translator translator = translators.computeIfAbsent(build(path), this::translator);
+            Edition.spoken(page).forEach(text -> {
+                if (translator.unexplained(text) > 0) {
+                    lacking.putIfAbsent(text.strip().replaceAll("\\s+", " "), path);
+                }
+            });
+            for (String link : page.select("a[href^=/]").eachAttr("href")) {
+                String target = link.replaceFirst("#.*", "");
+                if (seen.add(target) && kinds.merge(kind(target), 1, Integer::sum) <= OF_A_KIND) {
+                    open.add(target);
+                }
+            }
+        }
+        Files.write(
+                Path.of("target", "without-german.txt"),
+                lacking.entrySet().stream()
+                        .map(one -> one.getValue() + "\t" + one.getKey())
+                        .toList());
+        assertThat(pages).as("pages looked at").isGreaterThan(60);
+        assertThat(lacking.keySet())
+                .as("texts without German, each with a page that has it: %s", lacking)
+                .isEmpty();
+    }
+
+    private HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        URI address = bench.address().resolve(path.replace(" ", "%20"));
+        return HttpClient.newHttpClient()
+                .send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static String build(String path) {
+        return path.startsWith("/builds/") ? path.split("[/?]")[2] : "";
+    }
+
+    /** Pages whose addresses differ only in the build and in what they are of. */
+    private static String kind(String path) {
+        String own = path.replaceFirst("^/builds/[^/?]+", "");
+        String[] parts = own.split("[/?]");
+        return Stream.of(parts)
+                        .limit(3)
+                        .reduce("", (a, b) -> a + "/" + b.replaceFirst("=.*", ""))
+                        .replaceAll("(/(engine|measure|fault|fasteners|print|journal)/).*", "$1")
+                + build(path);
+    }
+
+    private Translator translator(String build) {
+        OwnTexts own = new OwnTexts();
+        if (!build.isEmpty()) {
+            own.book(shelf.bookText(build));
+            own.entries(shelf.build(build).orElseThrow().entries());
+        }
+        shelf.builds().forEach(one -> own.name(one.name()));
+        return new Translator(PhraseBook.of(Language.GERMAN).orElseThrow(), own.texts());
+    }
+}
