@@ -2,8 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
@@ -187,9 +186,9 @@ class MeasurePadTest {
                 List.of("/measure", "/measure?of=barrel", WALK, "/measure/instruments", "/measure/type?of=barrel")) {
             open(page);
             browser.driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
-            Results results = new AxeBuilder().analyze(browser.driver);
-            assertThat(results.getViolations())
-                    .as("%s: %s", page, results.getViolations())
+            List<Rule> violations = browser.violations();
+            assertThat(violations)
+                    .as("%s: %s", page, violations)
                     .isEmpty();
             assertThat(browser.driver.executeScript(
                             "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))

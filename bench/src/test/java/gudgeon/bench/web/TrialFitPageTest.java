@@ -2,8 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.store.photo.Photos;
@@ -180,7 +179,7 @@ class TrialFitPageTest {
         browser.until("compared", "The piston 'pattern' differs from 'original' in");
         assertThat(browser.text("compare")).contains("exhaust pocket depth", "different");
         assertThat(sideways()).as("the page needs no scrolling sideways").isTrue();
-        assertThat(new AxeBuilder().analyze(browser.driver).getViolations()).isEmpty();
+        assertThat(browser.violations()).isEmpty();
     }
 
     @Test
@@ -211,9 +210,9 @@ class TrialFitPageTest {
         browser.screen(width, height, scheme);
         for (String query : List.of("?piston=pattern&teeth=x&size.valves.exhaust.margin=1.25", "?piston=original")) {
             open(query);
-            Results results = new AxeBuilder().analyze(browser.driver);
-            assertThat(results.getViolations())
-                    .as(() -> results.getViolations().toString())
+            List<Rule> violations = browser.violations();
+            assertThat(violations)
+                    .as(() -> violations.toString())
                     .isEmpty();
         }
     }

@@ -2,11 +2,11 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Results;
-import com.deque.html.axecore.selenium.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
 import gudgeon.rebuild.build.Build;
 import gudgeon.store.shelf.Shelf;
 import java.net.URI;
+import java.util.List;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 
@@ -69,10 +69,8 @@ final class Visit {
 
     /** Holds the open page against the rules for screen readers, and against its width. */
     void sound(String page) {
-        Results results = new AxeBuilder().analyze(browser.driver);
-        assertThat(results.getViolations())
-                .as("%s: %s", page, results.getViolations())
-                .isEmpty();
+        List<Rule> violations = browser.violations();
+        assertThat(violations).as("%s: %s", page, violations).isEmpty();
         assertThat(browser.driver.executeScript(
                         "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                 .as("%s needs no scrolling sideways", page)
