@@ -25,11 +25,11 @@ class PowerLossTest {
     private static final Clock CLOCK = Clock.fixed(Small.NOW, ZoneOffset.UTC);
     private static final int SEEDS = LongRun.of(1, 20);
     /** So many that the log is copied into the database and begun anew. */
-    private static final int BATCHES = LongRun.of(90, 600);
+    private static final int BATCHES = LongRun.of(90, 250);
     /** Of so many batches, one sees the power go. */
     private static final int SELDOM = LongRun.of(12, 2);
     /** How often the power goes where the log is copied or begun anew. */
-    private static final int OFTEN = LongRun.of(3, 20);
+    private static final int OFTEN = LongRun.of(3, 10);
 
     private static final int BATCH = 4;
     private static final int LENGTH = 3_900;
