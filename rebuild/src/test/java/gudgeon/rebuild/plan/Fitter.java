@@ -20,29 +20,49 @@ import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Origin;
 import gudgeon.rebuild.journal.Proving.StartItemSeen;
+import gudgeon.rebuild.journal.Sourcing.Arrived;
+import gudgeon.rebuild.journal.Sourcing.Ordered;
 import gudgeon.rebuild.start.StartItem;
 import gudgeon.rebuild.start.StartList;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 
-/** Someone who does everything right and writes all of it down, and after every entry looks at the alarms and the plan. */
+/**
+ * Someone who does everything right and writes all of it down, on one device or on several that have not always seen the other's last
+ * entry, and after every entry looks at the alarms and the plan.
+ */
 final class Fitter {
     /** Longer than anything takes to set. */
     private static final Duration BETWEEN_STEPS = Duration.ofDays(8);
 
     private final Alarms alarms = new Alarms();
-    private final Set<String> raised = new HashSet<>();
+    private final Set<String> raised = new TreeSet<>();
+    private final Manner manner;
+    private final Random chance;
     private Build build;
     private Instant now = SmallBook.MORNING;
 
     Fitter(EngineBook book) {
+        this(book, Manner.PLAIN);
+    }
+
+    Fitter(EngineBook book, Manner manner) {
+        this.manner = manner;
+        this.chance = new Random(manner.seed());
         build = Build.of(book);
+    }
+
+    /** The chance by which this fitter chooses where any choice is right. */
+    Random chance() {
+        return chance;
     }
 
     Build build() {
@@ -52,6 +72,13 @@ final class Fitter {
     /** Kind and place of every alarm that stood after any entry. */
     Set<String> raised() {
         return raised;
+    }
+
+    /** What can be done once paint and sealant have set. */
+    List<String> canBeDone() {
+        return Plan.of(build, now.plus(BETWEEN_STEPS)).now().stream()
+                .map(Doable::id)
+                .toList();
     }
 
     List<Alarm> standing() {
@@ -64,17 +91,29 @@ final class Fitter {
 
     void tells(Fact fact) {
         now = now.plusSeconds(60);
-        build = build.after(new Entry("k" + build.size(), now, "tablet", build.size(), fact));
+        build = build.after(entry(fact));
         standing().forEach(alarm -> raised.add(alarm.kind() + " " + alarm.at()));
         assertThat(build.unknown()).isEmpty();
-        plan().waiting()
+        Plan plan = plan();
+        plan.waiting()
                 .forEach(waiting -> assertThat(isDone(waiting.id()))
                         .as("%s waits, and is done", waiting.id())
                         .isFalse());
-        plan().now()
+        plan.now()
                 .forEach(next -> assertThat(isDone(next.id()))
                         .as("%s can be done, and is done", next.id())
                         .isFalse());
+    }
+
+    /** By the next device, which may not have seen what another one wrote last of something else. */
+    private Entry entry(Fact fact) {
+        String device =
+                manner.devices().get((int) (build.size() % manner.devices().size()));
+        boolean lags = build.size() > 1
+                && !build.entry(build.size()).device().equals(device)
+                && !build.entry(build.size()).fact().about().equals(fact.about())
+                && chance.nextBoolean();
+        return new Entry("k" + build.size(), now, device, lags ? build.size() - 1 : build.size(), fact);
     }
 
     private boolean isDone(String id) {
@@ -88,7 +127,7 @@ final class Fitter {
         for (List<Off> next = TakingDown.of(build).next();
                 !next.isEmpty();
                 next = TakingDown.of(build).next()) {
-            takesOff(next.get(0));
+            takesOff(next.get(manner.anyOrder() ? chance.nextInt(next.size()) : 0));
         }
     }
 
@@ -97,19 +136,30 @@ final class Fitter {
     }
 
     void cleansAll() {
-        build.structure().positions().forEach(position -> tells(new Fact.Cleaned(position.id(), Cleaning.WASHED, "")));
+        inTurn(build.structure().positions())
+                .forEach(position -> tells(new Fact.Cleaned(position.id(), Cleaning.WASHED, "")));
+    }
+
+    /** In the order given, or in any. */
+    private <T> List<T> inTurn(List<T> these) {
+        List<T> turn = new ArrayList<>(these);
+        if (manner.anyOrder()) {
+            Collections.shuffle(turn, chance);
+        }
+        return turn;
     }
 
     /** New ones for what can be used only once, compared copies where it matters, and where nothing is known a used one. */
     void getsParts() {
-        for (Position position : build.structure().positions()) {
+        for (Position position : inTurn(build.structure().positions())) {
             if (build.place(position.id()).status() == Place.Status.OUT) {
                 gets(position);
             }
         }
     }
 
-    private void gets(Position position) {
+    /** Gets what a position lacks. */
+    void gets(Position position) {
         boolean hasOne = build.partFor(position.id())
                 .filter(part -> !part.name().isEmpty() || !position.singleUse())
                 .filter(part -> part.name().isEmpty() || !part.spent())
@@ -127,6 +177,11 @@ final class Fitter {
     }
 
     private void enters(Position position, Origin origin) {
+        if (manner.oneByOne()) {
+            String order = "order " + build.size();
+            tells(new Ordered(order, position.id(), position.quantity(), "parts counter", "4.20 EUR"));
+            tells(new Arrived(order, position.id(), position.quantity(), ""));
+        }
         tells(new Fact.PartEntered(
                 origin + " " + position.id() + " " + build.size(), position.id(), origin, position.quantity(), ""));
     }
@@ -142,6 +197,9 @@ final class Fitter {
     /** Does these steps and checks one after another; the plan must have said of each that it can be done. */
     void does(List<String> order) {
         for (String next : order) {
+            if (isDone(next)) {
+                continue;
+            }
             now = now.plus(BETWEEN_STEPS);
             assertThat(plan().now().stream().map(Doable::id))
                     .as("what can be done when the order comes to %s: %s", next, waits(next))
@@ -160,11 +218,16 @@ final class Fitter {
     }
 
     private void does(Step step) {
-        if (StartRound.step(build).filter(step::equals).isPresent()) {
+        boolean starts = StartRound.step(build).filter(step::equals).isPresent();
+        boolean runsIn = step.id().equals("run-in");
+        if (starts) {
             signs();
         }
+        if (runsIn) {
+            new FirstRuns(this).doesWhatIsDue();
+        }
         tells(new Fact.StepBegun(step.id()));
-        for (String position : step.fits()) {
+        for (String position : inTurn(step.fits())) {
             Place place = build.place(position);
             if (!place.isFilled()) {
                 int count = build.structure().position(position).orElseThrow().quantity() - place.count();
@@ -172,7 +235,13 @@ final class Fitter {
                 tells(SmallBook.fitted(position, part, count));
             }
         }
+        if (runsIn) {
+            new FirstRuns(this).toTheEnd();
+        }
         tells(new Fact.StepDone(step.id(), ""));
+        if (starts) {
+            new FirstRuns(this).stage();
+        }
     }
 
     /** Goes through the list before the first start: after a sound rebuild only what is to be ticked is open. */
@@ -185,7 +254,8 @@ final class Fitter {
         tells(list.signature("fitter", ""));
     }
 
-    private static Fact passed(Check check) {
+    /** It passes with a reading in the midst of what is expected. */
+    static Fact passed(Check check) {
         return new Fact.CheckPassed(
                 check.id(), check.expect().map(Fitter::middle).orElse(""), "");
     }

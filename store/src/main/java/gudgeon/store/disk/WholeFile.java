@@ -22,31 +22,28 @@ public final class WholeFile {
     public static void write(Path file, Filling filling) throws IOException {
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent())
                 .orElseThrow(() -> new IOException(file + " has no folder"));
-        Files.createDirectories(folder);
+        Folders.make(folder);
         Path partial = folder.resolve(file.getFileName() + ".partial");
         Files.deleteIfExists(partial);
         try {
             filling.into(partial);
-            force(partial, StandardOpenOption.WRITE);
-            Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            move(partial, file);
         } finally {
             Files.deleteIfExists(partial);
         }
-        forceName(folder);
     }
 
-    private static void force(Path file, StandardOpenOption how) throws IOException {
-        try (FileChannel channel = FileChannel.open(file, how)) {
+    /** Copies a file. */
+    public static void copy(Path from, Path to) throws IOException {
+        write(to, partial -> Files.copy(from, partial));
+    }
+
+    /** Gives a file that is written another name in its folder, in the place of one that is there already. */
+    public static void move(Path written, Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(written, StandardOpenOption.WRITE)) {
             channel.force(true);
         }
-    }
-
-    /** Has the name on disk too, where the system lets a folder be forced; Windows does not. */
-    private static void forceName(Path folder) {
-        try {
-            force(folder, StandardOpenOption.READ);
-        } catch (IOException notHere) {
-            // the file itself is on disk; its name follows with the system's next sweep
-        }
+        Files.move(written, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Folders.forceNames(file.resolveSibling("."));
     }
 }

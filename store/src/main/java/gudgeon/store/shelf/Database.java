@@ -1,12 +1,10 @@
 package gudgeon.store.shelf;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
@@ -19,9 +17,6 @@ import org.sqlite.SQLiteConfig;
  * synchronisation, see https://www.sqlite.org/pragma.html#pragma_synchronous. Not for several threads at once.
  */
 final class Database implements AutoCloseable {
-    /** The version of the tables that this program knows. */
-    static final int VERSION = 1;
-
     private static final int BUSY_MS = 10_000;
 
     private final Path file;
@@ -34,11 +29,16 @@ final class Database implements AutoCloseable {
 
     /** Opens a database, which is made if it is not there, and brings its tables up to date. */
     static Database open(Path file) {
+        return open(file, Migrations.ofProgram());
+    }
+
+    /** The same with migrations of one's own. */
+    static Database open(Path file, Migrations migrations) {
         try {
             Handle handle = Jdbi.create(() -> connection(file)).open();
             Database database = new Database(file, handle);
             try {
-                database.migrate();
+                database.migrate(migrations);
                 return database;
             } catch (ShelfFault | JdbiException fault) {
                 handle.close();
@@ -46,6 +46,28 @@ final class Database implements AutoCloseable {
             }
         } catch (JdbiException unusable) {
             throw fault("The database " + file + " can't be opened: ", unusable, "");
+        }
+    }
+
+    /**
+     * How many entries a database holds, looked at without changing anything: not even a damaged log goes away by it, as it does when a
+     * database that was opened for writing is closed.
+     *
+     * @return empty if that can't be read
+     */
+    static OptionalLong entriesIn(Path file) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        try (Handle handle = Jdbi.create(() -> config.createConnection("jdbc:sqlite:" + file.toUri()))
+                .open()) {
+            // where all that was ever written is in a log that is gone, there are no tables either
+            boolean made = handle.createQuery("PRAGMA user_version")
+                            .mapTo(Integer.class)
+                            .one()
+                    > 0;
+            return OptionalLong.of(made ? new Journals(handle).entries() : 0);
+        } catch (JdbiException unreadable) {
+            return OptionalLong.empty();
         }
     }
 
@@ -60,14 +82,13 @@ final class Database implements AutoCloseable {
         return config.createConnection("jdbc:sqlite:" + file.toUri());
     }
 
-    private void migrate() {
+    private void migrate(Migrations migrations) {
         int version = version();
-        if (version > VERSION) {
-            throw new ShelfFault("The database " + file + " was written by a newer Gudgeon (tables of version "
-                    + version + ", this one knows " + VERSION + "). Update this one.");
+        if (version > migrations.version()) {
+            throw new NewerTables(file, version, migrations.version());
         }
-        for (int next = version + 1; next <= VERSION; next++) {
-            String script = script(next) + "\nPRAGMA user_version = " + next + ";";
+        for (int next = version + 1; next <= migrations.version(); next++) {
+            String script = migrations.to(next);
             write(journals -> run(journals.handle().getConnection(), script));
         }
     }
@@ -83,23 +104,15 @@ final class Database implements AutoCloseable {
                 handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list());
     }
 
-    private static String script(int version) {
-        try (InputStream stream = Database.class.getResourceAsStream("migration-" + version + ".sql")) {
-            if (stream == null) {
-                throw new IllegalStateException("no migration " + version);
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new IllegalStateException("the program's own file can't be read", unreadable);
-        }
-    }
-
     /** Runs a script of several statements; Jdbi's own splitting does not know triggers. */
-    private static void run(Connection connection, String script) {
+    private void run(Connection connection, String script) {
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(script);
         } catch (SQLException fault) {
-            throw new ShelfFault("The tables could not be brought up to date: " + fault.getMessage(), fault);
+            throw fault(
+                    "The tables of the database " + file + " can't be brought up to date: ",
+                    fault,
+                    " It is as it was.");
         }
     }
 
@@ -130,7 +143,7 @@ final class Database implements AutoCloseable {
         }
     }
 
-    private static ShelfFault fault(String what, JdbiException fault, String sequel) {
+    private static ShelfFault fault(String what, Exception fault, String sequel) {
         DatabaseTrouble trouble = DatabaseTrouble.of(fault);
         return new ShelfFault(what + trouble.words(fault) + "." + sequel + " " + trouble.wayOn(), fault);
     }

@@ -37,8 +37,8 @@ enum DatabaseTrouble {
         this.codes = codes;
     }
 
-    static DatabaseTrouble of(JdbiException fault) {
-        if (!(fault.getCause() instanceof SQLiteException cause)) {
+    static DatabaseTrouble of(Exception fault) {
+        if (!(cause(fault) instanceof SQLiteException cause)) {
             return OTHER;
         }
         String code = cause.getResultCode().name();
@@ -48,10 +48,14 @@ enum DatabaseTrouble {
                 .orElse(OTHER);
     }
 
+    /** What SQLite said, whether or not it comes by way of Jdbi. */
+    private static Throwable cause(Exception fault) {
+        return fault instanceof JdbiException && fault.getCause() != null ? fault.getCause() : fault;
+    }
+
     /** Words that can follow a colon. */
-    String words(JdbiException fault) {
-        Throwable cause = fault.getCause();
-        return this == OTHER ? String.valueOf(cause == null ? fault.getMessage() : cause.getMessage()) : words;
+    String words(Exception fault) {
+        return this == OTHER ? String.valueOf(cause(fault).getMessage()) : words;
     }
 
     /** What to do, sentences. */

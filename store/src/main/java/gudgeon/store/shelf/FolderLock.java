@@ -1,5 +1,6 @@
 package gudgeon.store.shelf;
 
+import gudgeon.store.disk.Folders;
 import gudgeon.store.disk.Reason;
 import gudgeon.store.disk.WholeFile;
 import java.io.IOException;
@@ -23,7 +24,7 @@ record FolderLock(FileChannel channel, Path address) implements AutoCloseable {
     static FolderLock on(Path folder) {
         Path address = folder.resolve("shelf.address");
         try {
-            Files.createDirectories(folder);
+            Folders.make(folder);
             FileChannel channel =
                     FileChannel.open(folder.resolve("shelf.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (!isLocked(channel)) {

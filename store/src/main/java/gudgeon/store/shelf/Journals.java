@@ -36,6 +36,13 @@ record Journals(Handle handle) {
         return handle.select(BUILDS + "ORDER BY id").map(SHELVED).list();
     }
 
+    /** How many entries all builds have. */
+    long entries() {
+        return handle.createQuery("SELECT coalesce(sum(entries), 0) FROM build")
+                .mapTo(Long.class)
+                .one();
+    }
+
     List<String> ids() {
         return handle.createQuery("SELECT id FROM build ORDER BY id")
                 .mapTo(String.class)

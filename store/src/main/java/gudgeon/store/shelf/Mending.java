@@ -3,6 +3,7 @@ package gudgeon.store.shelf;
 import gudgeon.store.backup.Backup;
 import gudgeon.store.backup.Backups;
 import gudgeon.store.disk.Reason;
+import gudgeon.store.disk.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -89,7 +90,7 @@ public final class Mending {
         List<Salvage> backups = backups();
         Set<String> ids = new LinkedHashSet<>();
         backups.forEach(backup -> ids.addAll(backup.ids()));
-        Salvage now = Files.exists(files.database()) ? salvage(files.database(), ids) : Salvage.nothing();
+        Salvage now = Files.exists(files.database()) ? now(ids) : Salvage.nothing();
         ids.addAll(now.ids());
         List<Rejoined> builds = ids.stream()
                 .sorted()
@@ -111,6 +112,20 @@ public final class Mending {
         return builds;
     }
 
+    /** What the database tells, and what its log holds beyond the first page that is not whole. Closing the database ends the log. */
+    private Salvage now(Collection<String> ids) throws IOException {
+        WriteAheadLog log = WriteAheadLog.read(files.log());
+        Salvage beyond = Salvage.nothing();
+        if (!log.isEmpty()) {
+            Path copy = folder.resolve("shelf.db.read");
+            DatabaseFiles.removeAll(copy);
+            log.copyInto(files.database(), copy);
+            beyond = salvage(copy, ids);
+            DatabaseFiles.removeAll(copy);
+        }
+        return salvage(files.database(), ids).and(beyond);
+    }
+
     private List<Salvage> backups() throws IOException {
         Backups backups = new Backups(folder.resolve("backups"), clock);
         Path copy = folder.resolve("shelf.db.read");
@@ -127,6 +142,9 @@ public final class Mending {
     private static Salvage salvage(Path file, Collection<String> ids) {
         try (Database database = Database.open(file)) {
             return Salvage.of(database, ids);
+        } catch (NewerTables newer) {
+            // it is not damaged, and what this program does not know in it would be lost
+            throw newer;
         } catch (ShelfFault unreadable) {
             return Salvage.nothing();
         }
@@ -136,9 +154,9 @@ public final class Mending {
         Optional<Path> text = aside.filter(folder -> !build.after().isEmpty())
                 .map(folder -> folder.resolve(build.id() + "-after-the-gap.jsonl"));
         if (text.isPresent()) {
-            Files.writeString(
-                    text.get(),
-                    build.after().stream().map(line -> line.json() + "\n").collect(Collectors.joining()));
+            String lines =
+                    build.after().stream().map(line -> line.json() + "\n").collect(Collectors.joining());
+            WholeFile.write(text.get(), file -> Files.writeString(file, lines));
         }
         return new MendedBuild(build.id(), build.name(), build.lines().size(), build.fromBackups(), build.lost(), text);
     }

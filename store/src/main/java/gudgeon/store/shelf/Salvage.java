@@ -80,6 +80,20 @@ final class Salvage {
         }
     }
 
+    /** This, and what another one has beyond it; of a build, the word of the one that knows it to be longer. */
+    Salvage and(Salvage more) {
+        Salvage both = new Salvage();
+        for (Salvage one : List.of(this, more)) {
+            one.builds.forEach((id, row) ->
+                    both.builds.merge(id, row, (here, there) -> there.entries() > here.entries() ? there : here));
+            one.lines.forEach((id, whole) -> whole.forEach((previous, line) -> both.lines
+                    .computeIfAbsent(id, each -> new LinkedHashMap<>())
+                    .putIfAbsent(previous, line)));
+            both.books.putAll(one.books);
+        }
+        return both;
+    }
+
     private static boolean isWhole(Line line) {
         return line.isWhole() && line.entry().map(Entry::key).equals(Optional.of(line.key()));
     }

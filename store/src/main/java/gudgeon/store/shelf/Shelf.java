@@ -21,6 +21,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 
 /**
  * The builds of one data folder. What was acknowledged is on disk and is never changed. One process holds a folder at a time; within
@@ -29,21 +30,27 @@ import java.util.UUID;
 public final class Shelf implements AutoCloseable {
     private final FolderLock lock;
     private final Database database;
+    private final Acknowledged acknowledged;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
     private final Backups backups;
     private final DailyBackup daily;
     private final Listing listing;
     private final FoldedBuilds folded = new FoldedBuilds();
+    /** Of all builds together. */
+    private long entries;
 
-    private Shelf(FolderLock lock, Database database, Backups backups) {
+    private Shelf(FolderLock lock, Database database, Acknowledged acknowledged, Backups backups) {
         this.lock = lock;
         this.database = database;
+        this.acknowledged = acknowledged;
         this.clock = backups.clock();
         this.backups = backups;
         this.daily = new DailyBackup(backups, database);
         try {
             this.listing = database.read(Listing::of);
+            this.entries = database.read(Journals::entries);
+            acknowledged.tell(entries);
             daily.ifDue();
         } catch (ShelfFault damaged) {
             database.close();
@@ -65,9 +72,11 @@ public final class Shelf implements AutoCloseable {
     /** The same by a clock of one's own. */
     public static Shelf open(Path folder, Clock clock) {
         FolderLock lock = FolderLock.on(folder);
+        Path file = new DatabaseFiles(folder, clock).database();
+        Acknowledged acknowledged = new Acknowledged(file);
         try {
-            return new Shelf(
-                    lock, Database.open(folder.resolve("shelf.db")), new Backups(folder.resolve("backups"), clock));
+            acknowledged.prove();
+            return new Shelf(lock, Database.open(file), acknowledged, new Backups(folder.resolve("backups"), clock));
         } catch (ShelfFault fault) {
             lock.close();
             throw fault;
@@ -125,7 +134,7 @@ public final class Shelf implements AutoCloseable {
         if (EntryJson.read(line.json()) instanceof Reading.Refused refused) {
             throw new ShelfFault(String.join("\n", refused.sentences()));
         }
-        database.write(journals -> {
+        write(1, journals -> {
             journals.addBook(bookText);
             journals.addBuild(id, name);
             journals.append(id, List.of(line));
@@ -221,7 +230,7 @@ public final class Shelf implements AutoCloseable {
     private Outcome write(String id, Build before, Admission admission) {
         if (!admission.lines().isEmpty()) {
             daily.ifDue();
-            database.write(journals -> journals.append(id, admission.lines()));
+            write(admission.lines().size(), journals -> journals.append(id, admission.lines()));
             boolean newBook = admission.fresh().stream().anyMatch(entry -> entry.fact() instanceof BookChanged);
             if (newBook) {
                 folded.remove(id);
@@ -232,6 +241,12 @@ public final class Shelf implements AutoCloseable {
             listing.grew(id, last.at(), before.size() + admission.lines().size());
         }
         return admission.kept();
+    }
+
+    private void write(int more, Consumer<Journals> writing) {
+        database.write(writing);
+        entries += more;
+        acknowledged.tell(entries);
     }
 
     /** The hash at the end of a build's chain; empty if there is no such build. */
@@ -261,7 +276,7 @@ public final class Shelf implements AutoCloseable {
         if (row(journal.id()).isPresent()) {
             return false;
         }
-        database.write(journals -> {
+        write(journal.lines().size(), journals -> {
             bookTexts.forEach(journals::addBook);
             journals.addBuild(journal.id(), journal.name());
             journals.append(journal.id(), journal.lines());

@@ -1,7 +1,7 @@
 package gudgeon.store.shelf;
 
 /** The shelf can't do it; the message is one sentence or more for the person: what, where, what to do. */
-public sealed class ShelfFault extends RuntimeException permits FolderInUse {
+public sealed class ShelfFault extends RuntimeException permits FolderInUse, NewerTables {
     public ShelfFault(String sentences) {
         super(sentences);
     }

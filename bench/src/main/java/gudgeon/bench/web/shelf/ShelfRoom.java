@@ -79,6 +79,7 @@ public final class ShelfRoom {
         int from = Optional.ofNullable(ctx.queryParam("from"))
                 .filter(text -> text.matches("\\d{1,7}"))
                 .map(Integer::parseInt)
+                .filter(number -> number < found.size())
                 .orElse(0);
         List<Line> lines = found.stream()
                 .skip(from)
