@@ -1,5 +1,6 @@
 package gudgeon.bench.about;
 
+import gudgeon.bench.language.Language;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
@@ -12,10 +13,11 @@ public final class Handbook {
 
     private Handbook() {}
 
-    /** A page in Markdown by its name; empty if there is none. */
-    public static Optional<String> page(String name) {
+    /** A page in Markdown by its name, in that language; empty if there is none. */
+    public static Optional<String> page(Language language, String name) {
+        String room = language == Language.ENGLISH ? ROOM : ROOM + language.tag() + "/";
         return name.matches("[a-z-]{1,40}")
-                ? Packed.bytes(ROOM + name + ".md").map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                ? Packed.bytes(room + name + ".md").map(bytes -> new String(bytes, StandardCharsets.UTF_8))
                 : Optional.empty();
     }
 

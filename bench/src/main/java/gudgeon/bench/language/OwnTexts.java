@@ -8,6 +8,7 @@ import gudgeon.store.journal.EntryJson;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -18,6 +19,8 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 /** What a build says in the words of people: the texts of its engine book and of its journal, which no translator may touch. */
 public final class OwnTexts {
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?;]) ");
 
     private final Set<String> texts = ConcurrentHashMap.newKeySet();
     private long seen;
@@ -39,7 +42,13 @@ public final class OwnTexts {
 
     private void values(Node node) {
         if (node instanceof MappingNode block) {
-            block.getValue().forEach(pair -> values(pair.getValueNode()));
+            block.getValue().forEach(pair -> {
+                if (pair.getKeyNode() instanceof ScalarNode key
+                        && key.getValue().contains("-")) {
+                    take(key.getValue());
+                }
+                values(pair.getValueNode());
+            });
         } else if (node instanceof SequenceNode list) {
             list.getValue().forEach(this::values);
         } else if (node instanceof ScalarNode value) {
@@ -72,8 +81,16 @@ public final class OwnTexts {
         }
     }
 
+    /** Takes in a text and each of its sentences, which the program may put among its own. */
     private void take(String text) {
-        String core = text.strip().replaceAll("\\s+", " ");
+        String whole = text.strip().replaceAll("\\s+", " ");
+        one(whole);
+        for (String sentence : SENTENCE_END.split(whole, -1)) {
+            one(sentence.replaceFirst("[.;]$", ""));
+        }
+    }
+
+    private void one(String core) {
         if (Letters.words(core).findAny().isPresent() && !Numbers.isMeasure(core)) {
             texts.add(core);
         }

@@ -2,7 +2,6 @@ package gudgeon.bench.language;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,18 +12,17 @@ import java.util.regex.Pattern;
 final class Phrase {
     static final Pattern BLANK = Pattern.compile("\\{(\\d+)}");
 
+    /** Ways to fill the blanks that are looked at, at the most. */
+    private static final int MOST_WAYS = 12;
+
     private final List<String> fixed;
     private final String meaning;
-    private final Pattern pattern;
     private final int letters;
 
     /** A phrase as the book has it: in English and in the other language. */
     Phrase(String english, String meaning) {
         this.meaning = meaning;
         fixed = List.of(BLANK.split(english, -1));
-        StringBuilder regex = new StringBuilder(Pattern.quote(fixed.get(0)));
-        fixed.stream().skip(1).forEach(piece -> regex.append("(.*?)").append(Pattern.quote(piece)));
-        pattern = Pattern.compile(regex.toString(), Pattern.DOTALL);
         letters = fixed.stream().mapToInt(Letters::count).sum();
     }
 
@@ -38,28 +36,32 @@ final class Phrase {
         return fixed.stream().flatMap(Letters::words).toList();
     }
 
-    /** What fills its blanks in a text; nothing if the text is not of this phrase. */
-    Optional<List<String>> fills(String text) {
-        int from = 0;
-        for (String piece : fixed) {
-            int at = text.indexOf(piece, from);
-            if (at < 0) {
-                return Optional.empty();
+    /** What may fill its blanks in a text, in each way in which the text can be one of this phrase; none if it can't. */
+    List<List<String>> fills(String text) {
+        List<List<String>> ways = new ArrayList<>();
+        if (text.startsWith(fixed.get(0))) {
+            fill(text, fixed.get(0).length(), 1, List.of(), ways);
+        }
+        return ways;
+    }
+
+    private void fill(String text, int from, int piece, List<String> before, List<List<String>> ways) {
+        String next = fixed.get(piece);
+        boolean last = piece == fixed.size() - 1;
+        int at = last && text.endsWith(next) ? text.length() - next.length() : text.indexOf(next, from);
+        while (at >= from && ways.size() < MOST_WAYS) {
+            int end = at + next.length();
+            if ((!last || end == text.length()) && !insideWord(text, from) && !insideWord(text, at)) {
+                List<String> fills = new ArrayList<>(before);
+                fills.add(text.substring(from, at));
+                if (last) {
+                    ways.add(fills);
+                } else {
+                    fill(text, end, piece + 1, fills, ways);
+                }
             }
-            from = at + piece.length();
+            at = last ? -1 : text.indexOf(next, at + 1);
         }
-        Matcher found = pattern.matcher(text);
-        if (!found.matches()) {
-            return Optional.empty();
-        }
-        List<String> fills = new ArrayList<>();
-        for (int n = 1; n <= found.groupCount(); n++) {
-            if (insideWord(text, found.start(n)) || insideWord(text, found.end(n))) {
-                return Optional.empty();
-            }
-            fills.add(found.group(n));
-        }
-        return Optional.of(fills);
     }
 
     private static boolean insideWord(String text, int at) {

@@ -34,7 +34,7 @@ public final class PhraseBook {
         this.meanings = Map.copyOf(meanings);
         numbers = new Numbers(language);
         List<Phrase> blanks = new ArrayList<>();
-        meanings.forEach((english, meaning) -> {
+        withoutJoints(meanings).forEach((english, meaning) -> {
             if (Phrase.BLANK.matcher(english).find()) {
                 blanks.add(new Phrase(english, meaning));
             } else {
@@ -47,6 +47,28 @@ public final class PhraseBook {
                 .min(Comparator.comparingInt(word -> often.getOrDefault(word, 0)))
                 .ifPresent(rarest -> byWord.computeIfAbsent(rarest, word -> new ArrayList<>())
                         .add(phrase)));
+    }
+
+    /**
+     * All phrases, and those that join on to another also by themselves: without the comma or the like before them, or without the one
+     * blank before or behind them, which a page may fill with a mark or with nothing.
+     */
+    private static Map<String, String> withoutJoints(Map<String, String> meanings) {
+        Map<String, String> all = new LinkedHashMap<>();
+        meanings.forEach((english, meaning) -> {
+            if (english.matches("[,;:] .+") && meaning.startsWith(english.substring(0, 2))) {
+                all.put(english.substring(2), meaning.substring(2));
+            }
+            if (english.indexOf('{') == english.lastIndexOf('{')) {
+                if (english.startsWith("{0} ") && meaning.startsWith("{0} ")) {
+                    all.put(english.substring(4), meaning.substring(4));
+                } else if (english.endsWith(" {0}") && meaning.endsWith(" {0}")) {
+                    all.put(english.substring(0, english.length() - 4), meaning.substring(0, meaning.length() - 4));
+                }
+            }
+        });
+        all.putAll(meanings);
+        return all;
     }
 
     /** The book of a language; none of English, which needs none. */

@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
  * as a remark of the person, stays as it is.
  */
 public final class Translator {
-    private static final int DEEPEST = 9;
     private static final int LONGEST = 4_000;
     private static final int MOST_KEPT = 20_000;
     /** A phrase with fewer letters than this says too little to be told by: it counts only if all that fills it is known. */
@@ -27,9 +26,12 @@ public final class Translator {
             Pattern.compile("(?<=[:;]) "),
             Pattern.compile("(?<=,) "),
             Pattern.compile(" (?=\\()|(?<=\\)) "),
-            Pattern.compile(" (?=[–·=→|])|(?<=[–·=→|]) "));
+            Pattern.compile("(?<=['’]) | (?=['‘])"),
+            Pattern.compile("(?<=^[\\d.,]{1,6}) "),
+            Pattern.compile(" (?=" + Numbers.NUMBER + "(?: ?" + Numbers.UNIT + ")?[.,;]?$)"),
+            Pattern.compile(" (?=[–−·=→|×])|(?<=[–−·=→|×]) "));
     /** Signs that stand before or after a piece and are no part of its phrase. */
-    private static final Pattern BARE = Pattern.compile("^([(\\[]*)(.*?)([)\\],:;]*)$", Pattern.DOTALL);
+    private static final Pattern BARE = Pattern.compile("^([(\\['‘,]* ?)(.*?)([)\\],:;.'’]*)$", Pattern.DOTALL);
 
     private final PhraseBook book;
     private final Set<String> names;
@@ -54,38 +56,38 @@ public final class Translator {
 
     /** The text in the other language, with the spaces around it as they are. */
     public String of(String text) {
-        return inside(text, 0).text();
+        return inside(text).text();
     }
 
     /** Letters of the text that no phrase and no name explains. */
     int unexplained(String text) {
-        return Letters.count(text) - inside(text, 0).known();
+        return Letters.count(text) - inside(text).known();
     }
 
     /** A text with the spaces around it kept. */
-    private Rendering inside(String text, int depth) {
+    private Rendering inside(String text) {
         String core = text.strip();
         if (core.isEmpty()) {
             return new Rendering(text, 0);
         }
         int at = text.indexOf(core);
-        return rendered(core.replaceAll("\\s+", " "), depth)
+        return rendered(core.replaceAll("[\\s\u00a0]+", " "))
                 .with(found -> text.substring(0, at) + found + text.substring(at + core.length()));
     }
 
-    private Rendering rendered(String text, int depth) {
+    private Rendering rendered(String text) {
         int letters = Letters.count(text);
         if (letters == 0) {
             return new Rendering(book.numbers().in(text), 0);
         }
-        if (text.length() > LONGEST || depth > DEEPEST) {
+        if (text.length() > LONGEST) {
             return new Rendering(text, 0);
         }
         Rendering before = kept.get(text);
         if (before != null) {
             return before;
         }
-        Rendering found = best(text, letters, depth);
+        Rendering found = best(text, letters);
         if (kept.size() >= MOST_KEPT) {
             kept.clear();
         }
@@ -93,7 +95,7 @@ public final class Translator {
         return found;
     }
 
-    private Rendering best(String text, int letters, int depth) {
+    private Rendering best(String text, int letters) {
         List<Variant> variants = Variant.of(text);
         for (Variant variant : variants) {
             Optional<String> meaning = book.meaning(variant.text());
@@ -110,29 +112,26 @@ public final class Translator {
         Rendering best = new Rendering(text, 0);
         for (Variant variant : variants) {
             for (Phrase phrase : book.candidates(variant.text())) {
-                best = better(
-                        best,
-                        phrase.fills(variant.text())
-                                .flatMap(fills -> filled(phrase, fills, depth))
-                                .map(one -> one.with(variant.back())));
+                for (List<String> fills : phrase.fills(variant.text())) {
+                    best = better(best, filled(phrase, fills).map(one -> one.with(variant.back())));
+                }
             }
         }
         for (Pattern joint : JOINTS) {
             if (best.known() == letters) {
                 return best;
             }
-            best = better(best, parts(text, joint, depth));
+            best = better(best, parts(text, joint));
         }
-        return best;
+        return better(best, withoutSigns(text));
     }
 
     private static Rendering better(Rendering best, Optional<Rendering> other) {
         return other.filter(one -> one.known() > best.known()).orElse(best);
     }
 
-    private Optional<Rendering> filled(Phrase phrase, List<String> fills, int depth) {
-        List<Rendering> rendered =
-                fills.stream().map(fill -> inside(fill, depth + 1)).toList();
+    private Optional<Rendering> filled(Phrase phrase, List<String> fills) {
+        List<Rendering> rendered = fills.stream().map(fill -> inside(fill)).toList();
         int known = rendered.stream().mapToInt(Rendering::known).sum();
         int letters = fills.stream().mapToInt(Letters::count).sum();
         return known == letters || phrase.letters() >= TELLING
@@ -142,13 +141,13 @@ public final class Translator {
     }
 
     /** The text taken apart at its joints; nothing if it has none. */
-    private Optional<Rendering> parts(String text, Pattern joint, int depth) {
+    private Optional<Rendering> parts(String text, Pattern joint) {
         Matcher cut = joint.matcher(text);
         StringBuilder all = new StringBuilder();
         int known = 0;
         int from = 0;
         while (cut.find()) {
-            Rendering part = bare(text.substring(from, cut.start()), depth);
+            Rendering part = bare(text.substring(from, cut.start()));
             all.append(part.text()).append(cut.group());
             known += part.known();
             from = cut.end();
@@ -156,19 +155,20 @@ public final class Translator {
         if (from == 0) {
             return Optional.empty();
         }
-        Rendering last = bare(text.substring(from), depth);
+        Rendering last = bare(text.substring(from));
         return Optional.of(new Rendering(all.append(last.text()).toString(), known + last.known()));
     }
 
-    /** A piece as it is, or without the brackets, commas and colons at its ends where that explains more. */
-    private Rendering bare(String piece, int depth) {
-        Rendering whole = inside(piece, depth + 1);
-        Matcher ends = BARE.matcher(piece);
-        return ends.matches() && ends.end(2) - ends.start(2) < piece.length()
-                ? better(
-                        whole,
-                        Optional.of(inside(ends.group(2), depth + 1))
-                                .map(one -> one.with(text -> ends.group(1) + text + ends.group(3))))
-                : whole;
+    /** A piece as it is, or without the signs at its ends where that explains more. */
+    private Rendering bare(String piece) {
+        return better(inside(piece), withoutSigns(piece));
+    }
+
+    /** A text without the brackets, quotes, commas and colons at its ends; nothing if it has none. */
+    private Optional<Rendering> withoutSigns(String text) {
+        Matcher ends = BARE.matcher(text);
+        return ends.matches() && ends.end(2) > ends.start(2) && ends.end(2) - ends.start(2) < text.length()
+                ? Optional.of(inside(ends.group(2)).with(core -> ends.group(1) + core + ends.group(3)))
+                : Optional.empty();
     }
 }

@@ -33,8 +33,11 @@ class EditionTest {
 
     @Test
     void aSheetStaysWellFormed() {
-        assertThat(german.sheet("<html lang=\"en\"><head><title>Today</title></head><body><p>Today<br/>1.5 mm</p></body></html>"))
-                .isEqualTo("<html lang=\"de\"><head><title>Heute</title></head><body><p>Heute<br />1,5 mm</p></body></html>");
+        assertThat(
+                        german.sheet(
+                                "<html lang=\"en\"><head><title>Today</title></head><body><p>Today<br/>1.5 mm</p></body></html>"))
+                .isEqualTo(
+                        "<html lang=\"de\"><head><title>Heute</title></head><body><p>Heute<br />1,5 mm</p></body></html>");
     }
 
     @Test

@@ -37,13 +37,42 @@ final class JavaTexts extends TreePathScanner<Void, Void> {
     private static final int MOST_WAYS = 12;
     /** Calls whose literals are compared or looked up, not shown. */
     private static final Set<String> COMPARING = Set.of(
-            "equals", "startsWith", "endsWith", "contains", "indexOf", "replace", "replaceAll", "split", "matches",
-            "compile", "get", "getOrDefault", "equalsIgnoreCase", "containsKey", "resolve", "lastIndexOf", "attribute",
-            "header", "info", "warn", "error", "debug", "formParam", "queryParam", "getLogger", "before", "after", "post");
+            "equals",
+            "startsWith",
+            "endsWith",
+            "contains",
+            "indexOf",
+            "replace",
+            "replaceAll",
+            "split",
+            "matches",
+            "compile",
+            "get",
+            "getOrDefault",
+            "equalsIgnoreCase",
+            "containsKey",
+            "resolve",
+            "lastIndexOf",
+            "attribute",
+            "header",
+            "info",
+            "warn",
+            "error",
+            "debug",
+            "formParam",
+            "queryParam",
+            "getLogger",
+            "before",
+            "after",
+            "post");
     /** Faults of the program itself, which no page shows. */
     private static final Set<String> PROGRAM_FAULTS = Set.of(
-            "IllegalStateException", "AssertionError", "UncheckedIOException", "NullPointerException",
-            "UnsupportedOperationException", "NoSuchElementException");
+            "IllegalStateException",
+            "AssertionError",
+            "UncheckedIOException",
+            "NullPointerException",
+            "UnsupportedOperationException",
+            "NoSuchElementException");
 
     private final Set<String> found = new LinkedHashSet<>();
     private boolean tooMany;
@@ -80,15 +109,20 @@ final class JavaTexts extends TreePathScanner<Void, Void> {
     @Override
     public Void visitMethodInvocation(MethodInvocationTree tree, Void none) {
         ExpressionTree select = tree.getMethodSelect();
-        String name =
-                select instanceof MemberSelectTree member ? member.getIdentifier().toString() : select.toString();
+        String name = select instanceof MemberSelectTree member
+                ? member.getIdentifier().toString()
+                : select.toString();
         if (name.equals("format") || name.equals("formatted")) {
             ExpressionTree pattern = name.equals("formatted") && select instanceof MemberSelectTree member
                     ? member.getExpression()
-                    : tree.getArguments().stream().filter(JavaTexts::hasLiteral).findFirst().orElse(null);
+                    : tree.getArguments().stream()
+                            .filter(JavaTexts::hasLiteral)
+                            .findFirst()
+                            .orElse(null);
             if (pattern != null) {
-                ways(pattern).forEach(text -> add(
-                        text.replaceAll("%[-,+0-9.$]*[a-zA-Z]", TextForm.BLANK).replace("%%", "%")));
+                ways(pattern)
+                        .forEach(text -> add(text.replaceAll("%[-,+0-9.$]*[a-zA-Z]", TextForm.BLANK)
+                                .replace("%%", "%")));
                 tree.getArguments().stream().filter(each -> each != pattern).forEach(each -> scan(each, none));
                 return null;
             }

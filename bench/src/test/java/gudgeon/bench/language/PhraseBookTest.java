@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 class PhraseBookTest {
     private static final Path ROOT = Path.of("..");
     /** What the terminal and the drills say is in English. */
-    private static final List<String> TERMINAL = List.of("/bench/cli/", "/rebuild/drill/", "/store/drill/", "/bench/language/");
+    private static final List<String> TERMINAL =
+            List.of("/bench/cli/", "/rebuild/drill/", "/store/drill/", "/bench/language/");
 
     private final Map<String, String> german = PhraseBook.meanings(Language.GERMAN);
 
@@ -55,11 +56,17 @@ class PhraseBookTest {
 
     @Test
     void everyMeaningHasTheBlanksOfItsPhrase() {
-        german.forEach((english, meaning) ->
-                assertThat(blanks(meaning)).as("blanks of %s: %s", english, meaning).isEqualTo(blanks(english)));
+        german.forEach((english, meaning) -> assertThat(blanks(meaning))
+                .as("blanks of %s: %s", english, meaning)
+                .isEqualTo(blanks(english)));
     }
 
     private static List<String> blanks(String text) {
-        return Phrase.BLANK.matcher(text).results().map(blank -> blank.group()).sorted().toList();
+        return Phrase.BLANK
+                .matcher(text)
+                .results()
+                .map(blank -> blank.group())
+                .sorted()
+                .toList();
     }
 }

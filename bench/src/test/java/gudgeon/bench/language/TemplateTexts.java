@@ -95,11 +95,14 @@ final class TemplateTexts {
             take(text, found);
         }
         for (String expression : code) {
-            LITERAL.matcher(expression).results().map(literal -> literal.group(1)).forEach(literal -> {
-                if (TextForm.isForPeople(TextForm.of(literal), false)) {
-                    found.add(TextForm.of(literal));
-                }
-            });
+            LITERAL.matcher(expression)
+                    .results()
+                    .map(literal -> literal.group(1))
+                    .forEach(literal -> {
+                        if (TextForm.isForPeople(TextForm.of(literal), false)) {
+                            found.add(TextForm.of(literal));
+                        }
+                    });
         }
         return found;
     }

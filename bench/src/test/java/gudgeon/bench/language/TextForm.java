@@ -8,9 +8,11 @@ final class TextForm {
     /** Stands for what fills a blank while the text is put together. */
     static final String BLANK = "\u0001";
 
-    private static final Pattern STATEMENT =
-            Pattern.compile("(?:SELECT|INSERT|CREATE|PRAGMA|UPDATE|DELETE|ALTER|DROP|VACUUM|REPLACE INTO)\\b.*");
-    private static final Pattern MARKUP = Pattern.compile("[/<#?\\\\].*|--.*|.*(?:</|/>|=\").*|gudgeon.*|[a-z]+/[a-z+-]+");
+    private static final Pattern STATEMENT = Pattern.compile(
+            "(?:\\{0}.*)?(?:ORDER BY|WHERE |AND [a-z]+ = |PRAGMA |SELECT|INSERT|CREATE|UPDATE|DELETE|ALTER|DROP|VACUUM|REPLACE INTO)\\b.*");
+    private static final Pattern MARKUP = Pattern.compile(
+            "[/<#?\\\\].*|--.*|.*(?:</|/>|=\").*|gudgeon.*|[a-z]+/[a-z+-]+(?:; charset=.*)?|.*[;{] ?[a-z-]+: ?[^;]+;.*|@.*|M\\d+ ?[\\d.].*|CN=.*"
+                    + "|default-src.*|META-INF.*|.*(?:\\|[a-z(]|\\w\\|\\w).*|[a-z]+\\.(?:json|yaml|jsonl|csv|txt)");
     private static final Pattern STYLE = Pattern.compile("[\\w{}.-]+: ?[\\w{}]+;.*");
     private static final Pattern TABLE = Pattern.compile(".*(?:\\d+ ){6}.*");
     private static final int LONGEST = 900;

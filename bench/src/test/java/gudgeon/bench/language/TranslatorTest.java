@@ -57,14 +57,21 @@ class TranslatorTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"Found under the bench and behind the vice", "and then some", "Left case half", "M6 8.8", "Gudgeon 0.1.0"})
+            value = {
+                "Found under the bench and behind the vice",
+                "and then some",
+                "Left case half",
+                "M6 8.8",
+                "Gudgeon 0.1.0"
+            })
     void leavesAloneWhatIsNoPhrase(String own) {
         assertThat(translator.of(own)).isEqualTo(own);
     }
 
     @Test
     void tellsHowManyLettersNothingExplains() {
-        assertThat(translator.unexplained("The hammer was to come before the plug.")).isEqualTo(9);
+        assertThat(translator.unexplained("The hammer was to come before the plug."))
+                .isEqualTo(9);
         assertThat(translator.unexplained("12.5 mm")).isZero();
         assertThat(translator.of(" \n the plug \n")).isEqualTo(" \n die Zündkerze \n");
     }

@@ -29,7 +29,8 @@ final class Browser implements AutoCloseable {
     private static final String CHROMIUM = "/usr/bin/chromium";
     private static final String DRIVER = "/usr/bin/chromedriver";
 
-    private static final List<String> MORE_ROWS = List.of("li:nth-child(n+9)", "tr:nth-child(n+9)", "option:nth-child(n+9)");
+    private static final List<String> MORE_ROWS =
+            List.of("li:nth-child(n+9)", "tr:nth-child(n+9)", "option:nth-child(n+9)");
 
     final ChromeDriver driver;
 

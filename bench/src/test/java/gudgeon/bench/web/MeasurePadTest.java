@@ -187,9 +187,7 @@ class MeasurePadTest {
             open(page);
             browser.driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
             List<Rule> violations = browser.violations();
-            assertThat(violations)
-                    .as("%s: %s", page, violations)
-                    .isEmpty();
+            assertThat(violations).as("%s: %s", page, violations).isEmpty();
             assertThat(browser.driver.executeScript(
                             "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                     .as("%s needs no scrolling sideways", page)

@@ -211,9 +211,7 @@ class TrialFitPageTest {
         for (String query : List.of("?piston=pattern&teeth=x&size.valves.exhaust.margin=1.25", "?piston=original")) {
             open(query);
             List<Rule> violations = browser.violations();
-            assertThat(violations)
-                    .as(() -> violations.toString())
-                    .isEmpty();
+            assertThat(violations).as(() -> violations.toString()).isEmpty();
         }
     }
 

@@ -1,6 +1,7 @@
 package gudgeon.bench.web.about;
 
 import gudgeon.bench.about.Handbook;
+import gudgeon.bench.language.Language;
 import gudgeon.bench.web.page.Pages;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -23,7 +24,8 @@ public final class HandbookRoom {
     }
 
     private void show(Context ctx, String page) {
-        Markdown text = Markdown.of(Handbook.page(page).orElseThrow(NotFoundResponse::new));
+        Language language = pages.edition(ctx).language();
+        Markdown text = Markdown.of(Handbook.page(language, page).orElseThrow(NotFoundResponse::new));
         String title = text.title();
         pages.show(
                 ctx,

@@ -1,4 +1,6 @@
 // Keeps what is ticked on this device until the server has it on disk. Each form carries a key, so sending again does no harm.
+import { said } from "./words.js";
+
 const STORE = "gudgeon.queue";
 const RETRY_MS = 4000;
 const line = document.getElementById("queue");
@@ -24,7 +26,8 @@ function say(text, buttons = []) {
 function count() {
   const n = kept().length;
   if (n === 0) say("");
-  else say(`${n} ${n === 1 ? "tick waits" : "ticks wait"} on this device. The server does not answer; ${n === 1 ? "it is" : "they are"} sent, in order, as soon as it does.`);
+  else if (n === 1) say(said("1 tick waits on this device. The server does not answer; it is sent, in order, as soon as it does."));
+  else say(said("{0} ticks wait on this device. The server does not answer; they are sent, in order, as soon as it does.", n));
 }
 
 function drop(key) {
@@ -48,13 +51,13 @@ function ask(item, answer) {
     return;
   }
   if (answer.state === "clashed") {
-    buttons.push(["Send mine all the same", () => {
+    buttons.push([said("Send mine all the same"), () => {
       item.body = item.body.replace(/(^|&)seen=\d+/, `$1seen=${answer.seen}`);
       keep([item, ...kept().filter(other => other.key !== item.key)]);
       flush();
     }]);
   }
-  buttons.push([answer.state === "clashed" ? "Leave theirs" : "Leave it out", () => {
+  buttons.push([answer.state === "clashed" ? said("Leave theirs") : said("Leave it out"), () => {
     drop(item.key);
     location.assign(item.back);
   }]);
@@ -78,9 +81,9 @@ function askAbout(item, answer, form) {
     form.elements[question.answer.replace("answer.", "")].select();
   };
   say(answer.sentences.join(" "), [
-    ...question.meant.map(meant => [`${meant} is meant`, send(meant)]),
-    [`${question.typed}, as typed`, send("stands")],
-    ["Read it again", form?.isConnected ? again : send("again")],
+    ...question.meant.map(meant => [said("{0} is meant", meant), send(meant)]),
+    [said("{0}, as typed", question.typed), send("stands")],
+    [said("Read it again"), form?.isConnected ? again : send("again")],
   ]);
   line?.scrollIntoView({block: "nearest"});
 }
@@ -131,7 +134,7 @@ document.addEventListener("submit", event => {
   forms.set(data.get("key"), form);
   form.classList.add("kept");
   form.querySelectorAll("button").forEach(button => { button.disabled = true; });
-  say(withPhoto ? "Kept on this device, but without the photo: take it again when the server answers." : "Sending …");
+  say(withPhoto ? said("Kept on this device, but without the photo: take it again when the server answers.") : said("Sending …"));
   flush();
 });
 
