@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
@@ -25,10 +27,20 @@ public final class Edition {
     public static final Edition ENGLISH = new Edition(Language.ENGLISH, Optional.empty());
 
     /** What a screen reader says of an element, and what a field shows while it is empty. */
-    private static final List<String> SPOKEN =
-            List.of("aria-label", "aria-valuetext", "aria-description", "title", "alt", "placeholder", "data-warning");
+    private static final List<String> SPOKEN = List.of(
+            "aria-label",
+            "aria-valuetext",
+            "aria-description",
+            "title",
+            "alt",
+            "placeholder",
+            "data-warning",
+            "data-head");
     /** Elements whose text is for a machine or the person's own. */
     private static final Set<String> MACHINE = Set.of("script", "style", "code", "pre", "textarea", "kbd", "samp");
+
+    private static final Pattern CONTENT = Pattern.compile("content:[^;}]*");
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
 
     private final Language language;
     private final Optional<Translator> translator;
@@ -111,6 +123,7 @@ public final class Edition {
 
     private String translated(Document document, Translator by) {
         translate(document, by);
+        document.select("style").forEach(style -> translateStyle(style, by));
         Element root = document.selectFirst("html");
         if (root != null) {
             root.attr("lang", language.tag());
@@ -122,6 +135,11 @@ public final class Edition {
         if (node instanceof TextNode text && !isOthers(text.parent())) {
             text.text(by.apply(text.getWholeText()));
         } else if (node instanceof Element element && !isOthers(element)) {
+            // what is sent of a choice without a value of its own is its text, which is the program's to read, not the
+            // reader's
+            if (element.normalName().equals("option") && !element.hasAttr("value")) {
+                element.attr("value", element.text());
+            }
             for (String spoken : SPOKEN) {
                 if (element.hasAttr(spoken)) {
                     element.attr(spoken, by.apply(element.attr(spoken)));
@@ -140,6 +158,20 @@ public final class Edition {
                 }),
                 page);
         return all;
+    }
+
+    /** What a style sheet puts on paper by itself, such as the line at the foot of each sheet. */
+    private static void translateStyle(Element style, Translator by) {
+        String sheet = CONTENT.matcher(style.wholeText().isEmpty() ? style.data() : style.wholeText())
+                .replaceAll(content -> Matcher.quoteReplacement(QUOTED.matcher(content.group())
+                        .replaceAll(quoted -> Matcher.quoteReplacement('"' + by.of(quoted.group(1)) + '"'))));
+        style.empty();
+        style.appendChild(isXml(style) ? new TextNode(sheet) : new DataNode(sheet));
+    }
+
+    private static boolean isXml(Element element) {
+        Document document = element.ownerDocument();
+        return document != null && document.outputSettings().syntax() == Document.OutputSettings.Syntax.xml;
     }
 
     /** Whether it is not the program's own: marked so as HTML has it, or for a machine. */

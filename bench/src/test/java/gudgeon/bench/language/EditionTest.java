@@ -24,6 +24,12 @@ class EditionTest {
     }
 
     @Test
+    void whatAChoiceSendsStaysAsItIs() {
+        assertThat(german.page("<select><option>exhaust</option><option value=\"in\">inlet</option></select>"))
+                .contains("<option value=\"exhaust\">Auslass</option>", "<option value=\"in\">Einlass</option>");
+    }
+
+    @Test
     void aPageBringsAlongWhatItsScriptsSay() {
         assertThat(german.page("<html><head></head><body></body></html>"))
                 .contains("<script type=\"application/json\" id=\"words\">")

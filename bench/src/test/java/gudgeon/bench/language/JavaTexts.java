@@ -103,7 +103,7 @@ final class JavaTexts extends TreePathScanner<Void, Void> {
 
     @Override
     public Void visitNewClass(NewClassTree tree, Void none) {
-        return PROGRAM_FAULTS.contains(tree.getIdentifier().toString()) ? null : super.visitNewClass(tree, none);
+        return PROGRAM_FAULTS.contains(tree.getIdentifier().toString()) ? null : super.visitNewClass(tree, null);
     }
 
     @Override
@@ -123,16 +123,16 @@ final class JavaTexts extends TreePathScanner<Void, Void> {
                 ways(pattern)
                         .forEach(text -> add(text.replaceAll("%[-,+0-9.$]*[a-zA-Z]", TextForm.BLANK)
                                 .replace("%%", "%")));
-                tree.getArguments().stream().filter(each -> each != pattern).forEach(each -> scan(each, none));
+                tree.getArguments().stream().filter(each -> each != pattern).forEach(each -> scan(each, null));
                 return null;
             }
         }
         if (COMPARING.contains(name)) {
-            scan(select, none);
-            tree.getArguments().stream().filter(each -> !isText(each)).forEach(each -> scan(each, none));
+            scan(select, null);
+            tree.getArguments().stream().filter(each -> !isText(each)).forEach(each -> scan(each, null));
             return null;
         }
-        return super.visitMethodInvocation(tree, none);
+        return super.visitMethodInvocation(tree, null);
     }
 
     private static boolean isText(ExpressionTree tree) {
@@ -146,7 +146,7 @@ final class JavaTexts extends TreePathScanner<Void, Void> {
             fills(tree);
             return null;
         }
-        return super.visitBinary(tree, none);
+        return super.visitBinary(tree, null);
     }
 
     @Override

@@ -91,7 +91,7 @@ final class TemplateTexts {
         Set<String> found = new LinkedHashSet<>();
         String shown = page.toString().replaceAll("(?s)<(script|style|code|textarea)\\b.*?</\\1>", BREAK);
         SPOKEN.matcher(shown).results().forEach(attribute -> take(attribute.group(1), found));
-        for (String text : shown.replaceAll("<[^<>]*>", BREAK).split(BREAK)) {
+        for (String text : shown.replaceAll("<[^<>]*>", BREAK).split(BREAK, -1)) {
             take(text, found);
         }
         for (String expression : code) {
@@ -109,7 +109,11 @@ final class TemplateTexts {
 
     private static void take(String raw, Set<String> found) {
         String text = TextForm.of(Parser.unescapeEntities(raw, false));
-        if (Letters.words(Phrase.BLANK.matcher(text).replaceAll(" ")).findAny().isPresent()) {
+        boolean style = text.matches(".*\\{ [a-z-]+: [^}]*}.*");
+        if (!style
+                && Letters.words(Phrase.BLANK.matcher(text).replaceAll(" "))
+                        .findAny()
+                        .isPresent()) {
             found.add(text);
         }
     }

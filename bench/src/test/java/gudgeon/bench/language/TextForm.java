@@ -9,11 +9,12 @@ final class TextForm {
     static final String BLANK = "\u0001";
 
     private static final Pattern STATEMENT = Pattern.compile(
-            "(?:\\{0}.*)?(?:ORDER BY|WHERE |AND [a-z]+ = |PRAGMA |SELECT|INSERT|CREATE|UPDATE|DELETE|ALTER|DROP|VACUUM|REPLACE INTO)\\b.*");
+            "(?:\\{0}[^.]*)?(?:ORDER BY|WHERE|AND|PRAGMA|SELECT|INSERT|CREATE|UPDATE|DELETE|ALTER|DROP|VACUUM|REPLACE INTO) .*");
     private static final Pattern MARKUP = Pattern.compile(
-            "[/<#?\\\\].*|--.*|.*(?:</|/>|=\").*|gudgeon.*|[a-z]+/[a-z+-]+(?:; charset=.*)?|.*[;{] ?[a-z-]+: ?[^;]+;.*|@.*|M\\d+ ?[\\d.].*|CN=.*"
-                    + "|default-src.*|META-INF.*|.*(?:\\|[a-z(]|\\w\\|\\w).*|[a-z]+\\.(?:json|yaml|jsonl|csv|txt)");
-    private static final Pattern STYLE = Pattern.compile("[\\w{}.-]+: ?[\\w{}]+;.*");
+            "[/<#?\\\\].*|--.*|.*(?:</|/>|=\").*|gudgeon.*|[a-z]+/[a-z+-]+(?:; charset=.*)?|.*[;{] ?[a-z-]+: ?[^;]+[;}].*|@.*|M\\d+ ?[\\d.].*|CN=.*"
+                    + "|default-src.*|META-INF.*|.*(?:\\|[a-z(]|\\w\\|\\w).*|[a-z]+\\.(?:json|yaml|jsonl|csv|txt)|pdf|html|\\p{Lu}{3,}|d MMM .*");
+    private static final Pattern STYLE =
+            Pattern.compile("[\\w{}.-]+: ?[\\w{}]+;.*|(?:\\{0} )?(?:\\.[a-z]+|body)(?:\\.[a-z]+)? \\{.*");
     private static final Pattern TABLE = Pattern.compile(".*(?:\\d+ ){6}.*");
     private static final int LONGEST = 900;
 
@@ -43,6 +44,6 @@ final class TextForm {
                 || TABLE.matcher(text).matches()) {
             return false;
         }
-        return text.contains(" ") || text.matches("\\p{Lu}\\p{Ll}+[.:,;!?]?") || named && text.matches("\\p{L}{2,}");
+        return text.contains(" ") || text.matches("\\p{Lu}\\p{Ll}+[.:,;!?]?") || (named && text.matches("\\p{L}{2,}"));
     }
 }

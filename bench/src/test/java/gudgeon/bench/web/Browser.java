@@ -116,6 +116,22 @@ final class Browser implements AutoCloseable {
         return axe.analyze(driver).getViolations();
     }
 
+    /** What stands out beyond the page's width, by its tag and class; empty where nothing does. */
+    String overhang() {
+        return String.valueOf(driver.executeScript("""
+                const wide = document.documentElement.clientWidth;
+                if (document.documentElement.scrollWidth <= wide) return '';
+                const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+                const out = [];
+                for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
+                    const range = document.createRange();
+                    range.selectNodeContents(text);
+                    if (range.getBoundingClientRect().right > wide + 1 && !text.parentElement.closest('.unseen')) out.push(text.parentElement.tagName + ' ' + text.data.trim());
+                }
+                return out.slice(-6).join(' | ') || 'something without words';
+                """));
+    }
+
     /** Errors that the page wrote to the console. */
     List<String> consoleErrors() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()

@@ -74,12 +74,12 @@ class EveryoneTest {
         for (String page : PAGES) {
             browser.screen(683, 700, "light");
             person.open(page);
-            assertThat(overhang()).as("%s at 683 px", page).isEmpty();
+            assertThat(browser.overhang()).as("%s at 683 px", page).isEmpty();
             browser.screen(320, 700, "light");
-            assertThat(overhang()).as("%s at 320 px", page).isEmpty();
+            assertThat(browser.overhang()).as("%s at 320 px", page).isEmpty();
             browser.screen(1366, 768, "light");
             browser.driver.executeScript("document.documentElement.style.fontSize = '200%'");
-            assertThat(overhang()).as("%s in large letters", page).isEmpty();
+            assertThat(browser.overhang()).as("%s in large letters", page).isEmpty();
             Object bare = browser.driver.executeScript("""
                     return [...document.querySelectorAll('.state')]
                         .filter(e => e.textContent.trim() === '' || e.querySelector('svg.shape path') === null).length;
@@ -88,22 +88,6 @@ class EveryoneTest {
             marks += browser.driver.findElements(By.cssSelector(".state")).size();
         }
         assertThat(marks).isPositive();
-    }
-
-    /** What stands out beyond the page's width, by its tag and class; empty where nothing does. */
-    private String overhang() {
-        return String.valueOf(browser.driver.executeScript("""
-                const wide = document.documentElement.clientWidth;
-                if (document.documentElement.scrollWidth <= wide) return '';
-                const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-                const out = [];
-                for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
-                    const range = document.createRange();
-                    range.selectNodeContents(text);
-                    if (range.getBoundingClientRect().right > wide + 1) out.push(text.parentElement.tagName + ' ' + text.data.trim());
-                }
-                return out.slice(-6).join(' | ') || 'something without words';
-                """));
     }
 
     @Test

@@ -36,6 +36,11 @@ final class Visit {
         browser.driver.get(bench + "builds/" + shelf.builds().get(0).id() + page);
     }
 
+    /** Where the bench is. */
+    URI address() {
+        return bench;
+    }
+
     void openShelf() {
         browser.driver.get(bench.toString());
     }
