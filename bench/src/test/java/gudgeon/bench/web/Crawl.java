@@ -138,11 +138,13 @@ final class Crawl {
     /** Asks for an address of each kind that was met with a text in all that is asked; then in each part of the way that varies. */
     void askStrangely(String text) throws IOException, InterruptedException {
         String strange = InAddress.of(text);
-        for (String address : examples.values().stream().filter(one -> one.contains("=")).toList()) {
+        for (String address :
+                examples.values().stream().filter(one -> one.contains("=")).toList()) {
             String asked = address.replaceAll("=[^&]*", "=" + strange);
             look("GET " + asked, send(HttpRequest.newBuilder(bench.resolve(asked))));
         }
-        for (String route : routes.keySet().stream().filter(one -> one.contains("{")).toList()) {
+        for (String route :
+                routes.keySet().stream().filter(one -> one.contains("{")).toList()) {
             String way = route.replaceAll("\\{\\w+}", strange);
             look("GET " + way, send(HttpRequest.newBuilder(bench.resolve(way))));
         }

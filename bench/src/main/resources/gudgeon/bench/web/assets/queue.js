@@ -1,6 +1,7 @@
 // Keeps what is ticked on this device until the server has it on disk. Each form carries a key, so sending again does no harm.
 const STORE = "gudgeon.queue";
 const RETRY_MS = 4000;
+const LONGEST_WAIT_S = 60;
 const line = document.getElementById("queue");
 const forms = new Map();
 let sending = false;
@@ -25,6 +26,22 @@ function count() {
   const n = kept().length;
   if (n === 0) say("");
   else say(`${n} ${n === 1 ? "tick waits" : "ticks wait"} on this device. The server does not answer; ${n === 1 ? "it is" : "they are"} sent, in order, as soon as it does.`);
+}
+
+// a server that is there and can't take it down now says why; the ticks wait until it can
+function hold(answer, reply) {
+  const n = kept().length;
+  say(`${answer.sentences.join(" ")} ${n} ${n === 1 ? "tick waits" : "ticks wait"} on this device and ${n === 1 ? "is sent again by itself" : "are sent again by themselves"}.`);
+  const seconds = Number(reply.headers.get("Retry-After")) || RETRY_MS / 1000;
+  timer = setTimeout(flush, 1000 * Math.min(seconds, LONGEST_WAIT_S));
+}
+
+// what holds back a device that asks too fast stands before the pages and answers in plain words
+async function answerOf(reply) {
+  const kind = reply.headers.get("Content-Type") ?? "";
+  if (kind.startsWith("application/json")) return reply.json();
+  const words = kind.startsWith("text/plain") ? (await reply.text()).trim() : `The server answered ${reply.status} and took nothing down.`;
+  return {state: "later", sentences: [words]};
 }
 
 function drop(key) {
@@ -97,7 +114,11 @@ async function flush() {
         headers: {"Content-Type": "application/x-www-form-urlencoded", "Accept": "application/json"},
         body: item.body,
       });
-      const answer = await reply.json();
+      const answer = await answerOf(reply);
+      if (answer.state === "later") {
+        hold(answer, reply);
+        return;
+      }
       if (answer.state !== "kept") {
         ask(item, answer);
         return;
