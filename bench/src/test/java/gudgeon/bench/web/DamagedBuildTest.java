@@ -60,6 +60,13 @@ class DamagedBuildTest {
             assertThat(its.body())
                     .contains("The journal of build " + damaged + " is damaged", "Entry 2 was changed", "gudgeon mend")
                     .doesNotContain("Exception");
+            HttpResponse<String> told =
+                    send(HttpRequest.newBuilder(bench.address().resolve("builds/" + damaged + "/entries"))
+                            .header("Accept", "application/json")
+                            .header("Content-Type", "application/x-www-form-urlencoded")
+                            .POST(BodyPublishers.ofString("type=noted&text=x")));
+            assertThat(told.statusCode()).isEqualTo(503);
+            assertThat(told.body()).startsWith("{").contains("\"state\":\"later\"", "Entry 2 was changed");
             for (String page : List.of("", "/strip", "/measure", "/journal", "/engine", "/parts")) {
                 assertThat(send(HttpRequest.newBuilder(bench.address().resolve("builds/" + sound + page)))
                                 .statusCode())

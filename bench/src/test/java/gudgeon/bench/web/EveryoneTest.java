@@ -34,6 +34,7 @@ class EveryoneTest {
             "/start",
             "/start/run-in",
             "/undo?of=piston",
+            "/fit",
             "/engine",
             "/engine/piston",
             "/journal",

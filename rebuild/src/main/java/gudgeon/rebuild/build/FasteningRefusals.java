@@ -179,11 +179,21 @@ final class FasteningRefusals {
         length("The length", length);
     }
 
-    private Optional<ScrewThread> thread(String written) {
+    private void thread(String written) {
         try {
-            return written.isEmpty() ? Optional.empty() : Optional.of(ScrewThread.of(written));
+            if (!written.isEmpty()) {
+                ScrewThread.of(written);
+            }
         } catch (UnknownFastener unknown) {
             refusals.refuse(unknown.sentence());
+        }
+    }
+
+    /** A thread that the book names, if it is one: a book that names none is no reason to refuse what was done. */
+    private static Optional<ScrewThread> readable(String written) {
+        try {
+            return Optional.of(ScrewThread.of(written));
+        } catch (UnknownFastener unknown) {
             return Optional.empty();
         }
     }
@@ -223,8 +233,7 @@ final class FasteningRefusals {
                 .joint(tightened.joint())
                 .flatMap(joint -> joint.hole(tightened.hole()))
                 .map(Hole::thread)
-                .filter(thread -> !thread.isEmpty())
-                .flatMap(this::thread)
+                .flatMap(FasteningRefusals::readable)
                 .ifPresent(thread -> {
                     double most = twistsOffNm(thread.majorMm());
                     if (nm > most) {

@@ -53,7 +53,7 @@ public final class EnterRoom {
     /** Answers a request of a device that is not let in. */
     void turnAway(Context ctx) {
         ctx.status(HttpStatus.UNAUTHORIZED);
-        if (String.valueOf(ctx.header("Accept")).contains("application/json")) {
+        if (Pages.wantsData(ctx)) {
             ctx.json(Map.of(
                     "state",
                     "outside",

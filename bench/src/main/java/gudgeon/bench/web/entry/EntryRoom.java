@@ -54,7 +54,7 @@ public final class EntryRoom {
         refusals.addAll(PriceRefusals.of(facts));
         Answer answer = answer(ctx, opened, form, facts, refusals);
         String back = back(opened, form.text("back"));
-        if (wantsData(ctx)) {
+        if (Pages.wantsData(ctx)) {
             ctx.json(Map.of(
                     "state",
                     answer.state(),
@@ -87,10 +87,6 @@ public final class EntryRoom {
             return new Answer("refused", refusals.stream().distinct().toList(), seen);
         }
         return form.questions().isEmpty() ? keep(ctx, opened, form, facts) : Answer.asked(form.questions(), seen);
-    }
-
-    private static boolean wantsData(Context ctx) {
-        return String.valueOf(ctx.header("Accept")).contains("application/json");
     }
 
     /** Only back to a page of the same build. */

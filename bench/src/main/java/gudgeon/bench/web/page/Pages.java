@@ -5,6 +5,8 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import gudgeon.bench.language.Edition;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
 import java.util.Map;
 
 /** Shows templates. */
@@ -36,9 +38,29 @@ public final class Pages {
         return languages.edition(ctx);
     }
 
-    /** Answers with a sentence on what went wrong and what to do; the status is set by the caller. */
+    /**
+     * Answers with a sentence on what went wrong and what to do; the status is set by the caller. A script that sends an entry learns
+     * whether it is refused, or only not taken now: it keeps that one and sends it again.
+     */
     public void fault(Context ctx, String title, String sentence) {
-        show(ctx, "fault.jte", Map.of("title", title, "sentence", sentence));
+        if (wantsData(ctx)) {
+            boolean later = ctx.statusCode() == HttpStatus.SERVICE_UNAVAILABLE.getCode();
+            ctx.attribute(SHOWN, true);
+            ctx.json(Map.of(
+                    "state",
+                    later ? "later" : "refused",
+                    "sentences",
+                    List.of(edition(ctx).text(sentence)),
+                    "seen",
+                    0));
+        } else {
+            show(ctx, "fault.jte", Map.of("title", title, "sentence", sentence));
+        }
+    }
+
+    /** Whether it is a script that asks, and wants no page. */
+    public static boolean wantsData(Context ctx) {
+        return String.valueOf(ctx.header("Accept")).contains("application/json");
     }
 
     /** Whether the request has been answered with a page. */

@@ -3,6 +3,7 @@ import { said } from "./words.js";
 
 const STORE = "gudgeon.queue";
 const RETRY_MS = 4000;
+const LONGEST_WAIT_S = 60;
 const line = document.getElementById("queue");
 const forms = new Map();
 let sending = false;
@@ -28,6 +29,25 @@ function count() {
   if (n === 0) say("");
   else if (n === 1) say(said("1 tick waits on this device. The server does not answer; it is sent, in order, as soon as it does."));
   else say(said("{0} ticks wait on this device. The server does not answer; they are sent, in order, as soon as it does.", n));
+}
+
+// a server that is there and can't take it down now says why; the ticks wait until it can
+function hold(answer, reply) {
+  const n = kept().length;
+  const waiting = n === 1
+    ? said("1 tick waits on this device and is sent again by itself.")
+    : said("{0} ticks wait on this device and are sent again by themselves.", n);
+  say(`${answer.sentences.join(" ")} ${waiting}`);
+  const seconds = Number(reply.headers.get("Retry-After")) || RETRY_MS / 1000;
+  timer = setTimeout(flush, 1000 * Math.min(seconds, LONGEST_WAIT_S));
+}
+
+// what holds back a device that asks too fast stands before the pages and answers in plain words
+async function answerOf(reply) {
+  const kind = reply.headers.get("Content-Type") ?? "";
+  if (kind.startsWith("application/json")) return reply.json();
+  const words = kind.startsWith("text/plain") ? (await reply.text()).trim() : said("The server answered {0} and took nothing down.", reply.status);
+  return {state: "later", sentences: [words]};
 }
 
 function drop(key) {
@@ -100,7 +120,11 @@ async function flush() {
         headers: {"Content-Type": "application/x-www-form-urlencoded", "Accept": "application/json"},
         body: item.body,
       });
-      const answer = await reply.json();
+      const answer = await answerOf(reply);
+      if (answer.state === "later") {
+        hold(answer, reply);
+        return;
+      }
       if (answer.state !== "kept") {
         ask(item, answer);
         return;
