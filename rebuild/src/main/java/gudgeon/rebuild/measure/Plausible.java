@@ -30,6 +30,8 @@ record Plausible(double least, double most) {
     private static final double BESIDE_ONE_LIMIT = 0.03;
     private static final double BESIDE_FIGURE = 0.1;
     private static final double TIMES = 3;
+    /** A spring that broke is shorter by half or more; nothing is a quarter of what it was. */
+    private static final double FAR_TIMES = 4;
     /** From here on, a bore or a piston may be of one of the oversizes. */
     private static final double BORED_MM = 20;
 
@@ -66,6 +68,13 @@ record Plausible(double least, double most) {
     /** Whether moving the decimal point or mistaking the unit shows: the span covers less than one power of ten. */
     boolean tellsScale() {
         return (least > 0 && most < 10 * least) || (most < 0 && least > 10 * most);
+    }
+
+    /** Whether a value is of another order of size, or another sign; of spans that tell scale only. */
+    boolean isFarFrom(double value) {
+        double near = Math.min(Math.abs(least), Math.abs(most)) / FAR_TIMES;
+        double far = Math.max(Math.abs(least), Math.abs(most)) * FAR_TIMES;
+        return Math.signum(value) != Math.signum(most) || Math.abs(value) < near || Math.abs(value) > far;
     }
 
     private static Optional<Plausible> bySpan(Expect span) {

@@ -20,7 +20,9 @@ public record Slip(Kind kind, String meant, String sentence) {
         /** Two readings of one place lie further apart than their instruments err. */
         APART("two readings that do not agree"),
         /** The instrument named can't have read it. */
-        BEYOND("a value that the instrument does not reach");
+        BEYOND("a value that the instrument does not reach"),
+        /** No slip explains it, and no part is that worn: another thing was measured, or another figure read. */
+        FAR("a value far from what is expected");
 
         private final String words;
 

@@ -24,7 +24,8 @@ import java.util.regex.Pattern;
 
 /**
  * Sees slips of digit, decimal point, sign and unit. A reading is asked about only if it lies outside what an honest one can be
- * <em>and</em> one slip explains it, or if it contradicts another of the same place: a worn bore and a broken spring are not slips.
+ * <em>and</em> one slip explains it, if it contradicts another of the same place, or if it is nowhere near what a part can have, new, worn
+ * or broken: a worn bore and a broken spring are not slips.
  */
 public final class Slips {
     /** What a person writes into the remark who was asked and says that it stands. */
@@ -135,6 +136,9 @@ public final class Slips {
         if (slips.isEmpty()) {
             beyond(value.getAsDouble()).ifPresent(slips::add);
         }
+        if (slips.isEmpty()) {
+            far(value.getAsDouble()).ifPresent(slips::add);
+        }
         return slips.subList(0, Math.min(MOST, slips.size()));
     }
 
@@ -214,6 +218,21 @@ public final class Slips {
                         "",
                         "Is " + reading.value() + " right for the " + dimension.name() + "? The " + named.name()
                                 + " does not reach it. Read it once more, or say what it was read with."));
+    }
+
+    /** A value so far off that neither wear nor a break makes it, where what is expected is narrow enough to say so. */
+    private Optional<Slip> far(double value) {
+        Unit unit = dimension.unit();
+        return Plausible.of(build, dimension, values(others()))
+                .filter(Plausible::tellsScale)
+                .filter(expected -> expected.isFarFrom(value))
+                .map(expected -> new Slip(
+                        Kind.FAR,
+                        "",
+                        "Is " + reading.value() + " right for the " + dimension.name()
+                                + "? It is far from what is expected of it, worn or not: "
+                                + unit.figure(expected.least()) + " to " + unit.figure(expected.most())
+                                + ". Read it once more, and look at what was measured."));
     }
 
     private Slip slip(Kind kind, String meant) {

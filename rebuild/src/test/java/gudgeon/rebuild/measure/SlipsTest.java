@@ -193,4 +193,35 @@ class SlipsTest {
         assertThat(slips(with(), read("stud", "", "50.40 mm", "micrometer"))).isEmpty();
         assertThat(slips(with(), read("stud", "", "75.20 mm", "vernier"))).isEmpty();
     }
+
+    /** Nothing was swapped, moved or typed in another unit: no bore of 39 mm is one of 7.7 mm, or of 512. */
+    @ParameterizedTest
+    @ValueSource(strings = {"7.7 mm", "0.4 mm", "512.3 mm", "0 mm"})
+    void aReadingOfAnotherThingIsAskedAbout(String value) {
+        ReadingTaken nonsense = read("bore", TOP, value, "");
+        assertThat(slips(with(), nonsense)).singleElement().satisfies(slip -> {
+            assertThat(slip.kind()).isEqualTo(Kind.FAR);
+            assertThat(slip.meant()).isEmpty();
+            assertThat(slip.sentence()).contains(value, "far from what is expected", "38.609 mm to 39.991 mm", "?");
+        });
+        Build kept = with(nonsense);
+        assertThat(Slips.all(kept)).hasSize(1);
+        ReadingTaken stands =
+                new ReadingTaken("bore", "", 1, TOP, value, "", OptionalDouble.empty(), "Asked, and it stands.");
+        assertThat(Slips.all(with(stands))).isEmpty();
+    }
+
+    /** A spring broken in the middle, a head that was skimmed: hard to believe, and true. */
+    @Test
+    void aReadingThatAPartCanHaveIsNotFar() {
+        Plausible span = new Plausible(36, 44);
+        for (double value : new double[] {9, 20, 35, 40, 45, 90, 170}) {
+            assertThat(span.isFarFrom(value)).as("%s", value).isFalse();
+        }
+        for (double value : new double[] {0, 8.9, 177, -40}) {
+            assertThat(span.isFarFrom(value)).as("%s", value).isTrue();
+        }
+        assertThat(new Plausible(-44, -36).isFarFrom(-40)).isFalse();
+        assertThat(new Plausible(-44, -36).isFarFrom(40)).isTrue();
+    }
 }
