@@ -81,8 +81,12 @@ final class LocalNetwork {
         return own.stream()
                 .filter(one -> one.getHostAddress().equals(text.strip()))
                 .findFirst()
-                .orElseThrow(
-                        () -> new Unusable("'" + text + "' is no address of this machine; it has " + words(own) + "."));
+                .orElseThrow(() -> new Unusable(
+                        text.contains(":")
+                                ? "'" + text
+                                        + "' is an address of IPv6; the pages are served at those of IPv4 only, of which this"
+                                        + " machine has " + words(own) + "."
+                                : "'" + text + "' is no address of this machine; it has " + words(own) + "."));
     }
 
     private static String words(List<InetAddress> addresses) {
