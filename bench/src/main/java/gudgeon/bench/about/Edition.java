@@ -1,5 +1,6 @@
 package gudgeon.bench.about;
 
+import gudgeon.bench.packed.Packed;
 import java.util.List;
 
 /** This edition of Gudgeon, as the build wrote it down. Nothing of it is asked of the network. */

@@ -1,6 +1,7 @@
 package gudgeon.bench.about;
 
 import gudgeon.bench.language.Language;
+import gudgeon.bench.packed.Packed;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 

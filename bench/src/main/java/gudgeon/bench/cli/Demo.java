@@ -1,5 +1,6 @@
 package gudgeon.bench.cli;
 
+import gudgeon.bench.packed.Packed;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Found;
@@ -9,9 +10,6 @@ import gudgeon.store.photo.Photos;
 import gudgeon.store.shelf.Outcome;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -61,7 +59,7 @@ final class Demo implements AutoCloseable {
     }
 
     private static void put(Rebuild rebuild, Shelf shelf) {
-        String id = shelf.start(rebuild.name(), text(BOOK), rebuild.found(), "bench");
+        String id = shelf.start(rebuild.name(), Packed.text(BOOK), rebuild.found(), "bench");
         if (!(shelf.append(id, entries(rebuild.journal())) instanceof Outcome.Kept)) {
             throw new IllegalStateException(rebuild.journal() + " does not go with its book");
         }
@@ -69,24 +67,13 @@ final class Demo implements AutoCloseable {
 
     /** The entries of a journal but the one that begins it, which the shelf writes itself. */
     private static List<Entry> entries(String journal) {
-        Reading reading = JournalFile.read(text(journal));
+        Reading reading = JournalFile.read(Packed.text(journal));
         if (reading instanceof Reading.Read read) {
             return read.entries().stream()
                     .filter(entry -> !(entry.fact() instanceof Fact.Started))
                     .toList();
         }
         throw new IllegalStateException(journal + " can't be read: " + reading);
-    }
-
-    private static String text(String resource) {
-        try (InputStream stream = Demo.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalStateException(resource + " is not on the class path");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 
     @Override

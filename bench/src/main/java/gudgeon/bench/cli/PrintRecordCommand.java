@@ -1,6 +1,6 @@
 package gudgeon.bench.cli;
 
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.print.Pdf;
 import gudgeon.bench.print.record.Pictures;
 import gudgeon.bench.print.record.Progress;
@@ -64,7 +64,7 @@ final class PrintRecordCommand implements Callable<Integer> {
                 BuildRecord.of(printed.build(), printed.name(), lastHash(), new Wish(!withoutPrices, withPeople));
         try {
             if (page) {
-                new RecordPage().write(record, pictures(), Edition.ENGLISH, printed.file(), Progress.NONE);
+                new RecordPage().write(record, pictures(), Localization.ENGLISH, printed.file(), Progress.NONE);
             } else {
                 new RecordPrint(new Pdf()).write(record, pictures(), paper.paper(), printed.file(), Progress.NONE);
             }

@@ -1,9 +1,6 @@
 package gudgeon.bench.language;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import gudgeon.bench.packed.Packed;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -16,7 +13,7 @@ import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** The program's phrases in one other language, as its file has them: English first, then what it means. */
-public final class PhraseBook {
+final class PhraseBook {
     private static final Map<Language, PhraseBook> READ = new EnumMap<>(Language.class);
 
     private final Map<String, String> meanings;
@@ -72,7 +69,7 @@ public final class PhraseBook {
     }
 
     /** The book of a language; none of English, which needs none. */
-    public static Optional<PhraseBook> of(Language language) {
+    static Optional<PhraseBook> of(Language language) {
         if (language == Language.ENGLISH) {
             return Optional.empty();
         }
@@ -83,23 +80,13 @@ public final class PhraseBook {
 
     /** What its file says of each phrase. */
     static Map<String, String> meanings(Language language) {
-        String file = language.tag() + ".yaml";
-        try (InputStream stream = PhraseBook.class.getResourceAsStream(file)) {
-            if (stream == null) {
-                throw new IllegalStateException(file + " is not on the class path");
-            }
-            String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-            Map<String, String> meanings = new LinkedHashMap<>();
-            ((Map<?, ?>) new Load(LoadSettings.builder()
-                                    .setCodePointLimit(text.length())
-                                    .setMaxAliasesForCollections(0)
-                                    .build())
-                            .loadFromString(text))
-                    .forEach((english, meaning) -> meanings.put(String.valueOf(english), String.valueOf(meaning)));
-            return meanings;
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        String text = Packed.text("/gudgeon/bench/language/" + language.tag() + ".yaml");
+        LoadSettings settings =
+                LoadSettings.builder().setCodePointLimit(text.length()).build();
+        Map<String, String> meanings = new LinkedHashMap<>();
+        ((Map<?, ?>) new Load(settings).loadFromString(text))
+                .forEach((english, meaning) -> meanings.put(String.valueOf(english), String.valueOf(meaning)));
+        return meanings;
     }
 
     /** What a whole phrase means; nothing if the book lacks it. */

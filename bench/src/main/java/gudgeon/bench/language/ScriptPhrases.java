@@ -1,9 +1,6 @@
 package gudgeon.bench.language;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import gudgeon.bench.packed.Packed;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,23 +20,12 @@ final class ScriptPhrases {
     }
 
     private static Stream<String> in(String script) {
-        Matcher said = SAID.matcher(text("/gudgeon/bench/web/assets/" + script + ".js"));
+        Matcher said = SAID.matcher(Packed.text("/gudgeon/bench/web/assets/" + script + ".js"));
         return said.results()
                 .map(found -> Stream.of(1, 2, 3)
                         .map(found::group)
                         .filter(phrase -> phrase != null)
                         .findFirst()
                         .orElseThrow());
-    }
-
-    private static String text(String resource) {
-        try (InputStream stream = ScriptPhrases.class.getResourceAsStream(resource)) {
-            if (stream == null) {
-                throw new IllegalStateException(resource + " is not on the class path");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }

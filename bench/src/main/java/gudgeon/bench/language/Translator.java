@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  * fill; of all ways to take it apart the one counts whose phrases leave the fewest letters unexplained. What no phrase explains, such
  * as a remark of the person, stays as it is.
  */
-public final class Translator {
+final class Translator {
     private static final int LONGEST = 4_000;
     private static final int MOST_KEPT = 20_000;
     /** A phrase with fewer letters than this says too little to be told by: it counts only if all that fills it is known. */
@@ -49,13 +49,13 @@ public final class Translator {
      *
      * @param names texts that are not the program's to translate, such as the names in an engine book; it may grow
      */
-    public Translator(PhraseBook book, Set<String> names) {
+    Translator(PhraseBook book, Set<String> names) {
         this.book = book;
         this.names = names;
     }
 
     /** The text in the other language, with the spaces around it as they are. */
-    public String of(String text) {
+    String of(String text) {
         return inside(text).text();
     }
 

@@ -7,7 +7,7 @@ import com.openhtmltopdf.util.XRLog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,28 +24,28 @@ public final class Pdf {
     private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
     private final TemplateEngine templates;
-    private final Edition edition;
+    private final Localization localization;
 
     /** Sheets in English. */
     public Pdf() {
-        this(TemplateEngine.createPrecompiled(ContentType.Html), Edition.ENGLISH);
+        this(TemplateEngine.createPrecompiled(ContentType.Html), Localization.ENGLISH);
         XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.SEVERE));
         FontMappers.set(new OwnLetters());
     }
 
-    private Pdf(TemplateEngine templates, Edition edition) {
+    private Pdf(TemplateEngine templates, Localization localization) {
         this.templates = templates;
-        this.edition = edition;
+        this.localization = localization;
     }
 
-    /** The same sheets for the readers of an edition. */
-    public Pdf in(Edition other) {
+    /** The same sheets in the language of a localization. */
+    public Pdf in(Localization other) {
         return new Pdf(templates, other);
     }
 
     /** What its sheets are read in. */
-    public Edition edition() {
-        return edition;
+    public Localization localization() {
+        return localization;
     }
 
     /**
@@ -77,7 +77,7 @@ public final class Pdf {
             builder.useSVGDrawer(drawings)
                     .useFont(Pdf::letters, "plain")
                     .useReplacementText("\u25A1")
-                    .withHtmlContent(printable(edition.sheet(page.toString())), "")
+                    .withHtmlContent(printable(localization.sheet(page.toString())), "")
                     .toStream(file);
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
                 builder.useExternalResourceAccessControl((address, kind) -> false, when);

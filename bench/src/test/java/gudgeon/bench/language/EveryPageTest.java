@@ -2,20 +2,15 @@ package gudgeon.bench.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.bench.TwoRebuilds;
 import gudgeon.bench.web.Bench;
-import gudgeon.rebuild.journal.Fact.Started;
-import gudgeon.rebuild.journal.Found;
-import gudgeon.store.journal.JournalFile;
-import gudgeon.store.journal.Reading;
 import gudgeon.store.photo.Photos;
-import gudgeon.store.shelf.Outcome;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -35,7 +30,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every kind of page of two rebuilds, followed link by link: no text of the program on it is without its German. */
 class EveryPageTest {
-    private static final Path EXAMPLES = Path.of("..", "examples");
     /** Pages of one kind that are looked at, such as those of single parts. */
     private static final int OF_A_KIND = 6;
 
@@ -48,20 +42,8 @@ class EveryPageTest {
     @BeforeEach
     void serve() throws IOException {
         shelf = Shelf.open(folder);
-        put("Tarn 98 no. 2043", Found.IN_PIECES, "tarn-98-worn.jsonl");
-        put("Tarn 98 no. 1187", Found.TOGETHER, "tarn-98.jsonl");
+        TwoRebuilds.on(shelf);
         bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
-    }
-
-    private void put(String name, Found found, String journal) throws IOException {
-        String id = shelf.start(name, Files.readString(EXAMPLES.resolve("tarn-98.yaml")), found, "bench");
-        Reading.Read read = (Reading.Read) JournalFile.read(Files.readString(EXAMPLES.resolve(journal)));
-        assertThat(shelf.append(
-                        id,
-                        read.entries().stream()
-                                .filter(entry -> !(entry.fact() instanceof Started))
-                                .toList()))
-                .isInstanceOf(Outcome.Kept.class);
     }
 
     @AfterEach
@@ -87,7 +69,7 @@ class EveryPageTest {
             pages++;
             Document page = Jsoup.parse(answer.body(), bench.address().toString());
             Translator translator = translators.computeIfAbsent(build(path), this::translator);
-            Edition.spoken(page).forEach(text -> {
+            Localization.spoken(page).forEach(text -> {
                 if (translator.unexplained(text) > 0) {
                     lacking.putIfAbsent(text.strip().replaceAll("\\s+", " "), path);
                 }

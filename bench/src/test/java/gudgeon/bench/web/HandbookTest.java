@@ -2,26 +2,19 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.bench.TwoRebuilds;
 import gudgeon.bench.cli.Gudgeon;
 import gudgeon.bench.web.page.Tab;
-import gudgeon.rebuild.journal.Fact.Started;
-import gudgeon.rebuild.journal.Found;
-import gudgeon.store.journal.JournalFile;
-import gudgeon.store.journal.Reading;
 import gudgeon.store.photo.Photos;
-import gudgeon.store.shelf.Outcome;
 import gudgeon.store.shelf.Shelf;
 import java.io.IOException;
-import java.io.InputStream;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -93,8 +86,7 @@ class HandbookTest {
     @BeforeAll
     static void serveTheDemo() throws IOException {
         shelf = Shelf.open(folder);
-        put("Tarn 98 no. 2043", Found.IN_PIECES, "/demo/tarn-98-worn.jsonl");
-        put("Tarn 98 no. 1187", Found.TOGETHER, "/demo/tarn-98.jsonl");
+        TwoRebuilds.on(shelf);
         bench = Bench.start(shelf, new Photos(folder), List.of(), 0);
     }
 
@@ -102,23 +94,6 @@ class HandbookTest {
     static void close() {
         bench.close();
         shelf.close();
-    }
-
-    private static void put(String name, Found found, String journal) throws IOException {
-        String id = shelf.start(name, text("/demo/tarn-98.yaml"), found, "bench");
-        Reading.Read read = (Reading.Read) JournalFile.read(text(journal));
-        assertThat(shelf.append(
-                        id,
-                        read.entries().stream()
-                                .filter(entry -> !(entry.fact() instanceof Started))
-                                .toList()))
-                .isInstanceOf(Outcome.Kept.class);
-    }
-
-    private static String text(String resource) throws IOException {
-        try (InputStream stream = Objects.requireNonNull(HandbookTest.class.getResourceAsStream(resource))) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        }
     }
 
     private static String id(String number) {

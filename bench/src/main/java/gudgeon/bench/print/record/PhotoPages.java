@@ -1,6 +1,6 @@
 package gudgeon.bench.print.record;
 
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.rebuild.record.BuildRecord;
@@ -32,15 +32,15 @@ final class PhotoPages {
     private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private final PDDocument document;
-    private final Edition edition;
+    private final Localization localization;
     private final PDRectangle size;
     private final PDType0Font letters;
     private @Nullable PDPageContentStream pen;
     private boolean upper = true;
 
-    PhotoPages(PDDocument document, Paper.Sheet sheet, Edition edition) throws IOException {
+    PhotoPages(PDDocument document, Paper.Sheet sheet, Localization localization) throws IOException {
         this.document = document;
-        this.edition = edition;
+        this.localization = localization;
         size = new PDRectangle((float) sheet.widthMm() * POINTS_PER_MM, (float) sheet.heightMm() * POINTS_PER_MM);
         try (InputStream file = Pdf.letters()) {
             letters = PDType0Font.load(document, file);
@@ -56,9 +56,9 @@ final class PhotoPages {
         }
         float half = (size.getHeight() - 2 * EDGE) / 2;
         float bottom = upper ? EDGE + half : EDGE;
-        List<String> caption = lines(edition.text("Entry " + photo.entry() + ". ")
-                + edition.text(photo.caption())
-                + (jpeg.isEmpty() ? edition.text(" (The photo is not there any more.)") : ""));
+        List<String> caption = lines(localization.text("Entry " + photo.entry() + ". ")
+                + localization.text(photo.caption())
+                + (jpeg.isEmpty() ? localization.text(" (The photo is not there any more.)") : ""));
         float text = caption.size() * LINE + 6;
         if (jpeg.isPresent() && pen != null) {
             PDImageXObject image = JPEGFactory.createFromStream(document, new ByteArrayInputStream(jpeg.get()));
@@ -87,7 +87,7 @@ final class PhotoPages {
             try (PDPageContentStream foot = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
                 // no part of the text for a reader that reads aloud
                 foot.beginMarkedContent(COSName.ARTIFACT);
-                String number = edition.text("page " + (i + 1) + " of " + count);
+                String number = localization.text("page " + (i + 1) + " of " + count);
                 float right = page.getMediaBox().getWidth() - EDGE - width(number);
                 say(foot, number, right, EDGE / 2);
                 say(foot, shortened(name, right - EDGE - LETTERS), EDGE, EDGE / 2);

@@ -3,7 +3,7 @@ package gudgeon.bench.print.record;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.rebuild.record.BuildRecord;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -29,11 +29,11 @@ public final class RecordPage {
      *
      * @throws IOException if the file can't be written
      */
-    public void write(BuildRecord record, Pictures pictures, Edition edition, Path file, Progress progress)
+    public void write(BuildRecord record, Pictures pictures, Localization localization, Path file, Progress progress)
             throws IOException {
         StringOutput page = new StringOutput(65_536);
         templates.render("record/alone.jte", Map.of("record", record), page);
-        String text = edition.page(page.toString());
+        String text = localization.page(page.toString());
         int here = text.indexOf(HERE);
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file));
                 Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8)) {
@@ -43,8 +43,8 @@ public final class RecordPage {
                 writer.write("<figure>");
                 StringOutput caption = new StringOutput();
                 templates.render("record/photo.jte", Map.of("photo", photo), caption);
-                writer.write(edition.part(caption.toString()));
-                picture(pictures.jpeg(photo.hash()), photo, edition, writer, out);
+                writer.write(localization.part(caption.toString()));
+                picture(pictures.jpeg(photo.hash()), photo, localization, writer, out);
                 writer.write("</figure>\n");
                 progress.at(++done / (double) record.photos().size());
             }
@@ -54,14 +54,14 @@ public final class RecordPage {
     }
 
     private static void picture(
-            Optional<byte[]> jpeg, BuildRecord.Photo photo, Edition edition, Writer writer, OutputStream out)
+            Optional<byte[]> jpeg, BuildRecord.Photo photo, Localization localization, Writer writer, OutputStream out)
             throws IOException {
         if (jpeg.isEmpty()) {
-            writer.write(edition.part("<p>The photo is not there any more.</p>"));
+            writer.write(localization.part("<p>The photo is not there any more.</p>"));
             return;
         }
-        writer.write(
-                "<img alt=\"" + edition.text("Photo of entry " + photo.entry()) + "\" src=\"data:image/jpeg;base64,");
+        writer.write("<img alt=\"" + localization.text("Photo of entry " + photo.entry())
+                + "\" src=\"data:image/jpeg;base64,");
         writer.flush();
         // letters of base 64 only, so nothing in it can end the attribute
         out.write(Base64.getEncoder().encode(jpeg.get()));

@@ -36,7 +36,7 @@ public final class RecordPrint {
         progress.at(CHAPTERS);
         try (PDDocument document = Loader.loadPDF(
                 new RandomAccessReadBuffer(chapters), "", null, null, IOUtils.createTempFileOnlyStreamCache())) {
-            PhotoPages photos = new PhotoPages(document, paper.upright(), pdf.edition());
+            PhotoPages photos = new PhotoPages(document, paper.upright(), pdf.localization());
             int done = 0;
             for (BuildRecord.Photo photo : record.photos()) {
                 photos.add(photo, pictures.jpeg(photo.hash()));

@@ -24,7 +24,7 @@ public final class HandbookRoom {
     }
 
     private void show(Context ctx, String page) {
-        Language language = pages.edition(ctx).language();
+        Language language = pages.localization(ctx).language();
         Markdown text = Markdown.of(Handbook.page(language, page).orElseThrow(NotFoundResponse::new));
         String title = text.title();
         pages.show(

@@ -58,7 +58,7 @@ public final class EnterRoom {
                     "state",
                     "outside",
                     "sentences",
-                    List.of(pages.edition(ctx)
+                    List.of(pages.localization(ctx)
                             .text("This device is not let in any more. Open " + PATH
                                     + ", type the code that the laptop shows, and come back; this waits until then.")),
                     "seen",

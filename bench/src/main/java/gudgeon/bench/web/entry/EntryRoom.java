@@ -59,7 +59,9 @@ public final class EntryRoom {
                     "state",
                     answer.state(),
                     "sentences",
-                    answer.sentences().stream().map(pages.edition(ctx)::text).toList(),
+                    answer.sentences().stream()
+                            .map(pages.localization(ctx)::text)
+                            .toList(),
                     "seen",
                     answer.seen(),
                     "questions",

@@ -1,7 +1,7 @@
 package gudgeon.bench.web.page;
 
-import gudgeon.bench.language.Edition;
 import gudgeon.bench.language.Language;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.language.OwnTexts;
 import gudgeon.rebuild.build.Build;
 import io.javalin.config.RoutesConfig;
@@ -17,11 +17,11 @@ public final class Languages {
     private static final String COOKIE = "language";
 
     private final Builds builds;
-    private final Map<Language, Edition> common = new ConcurrentHashMap<>();
+    private final Map<Language, Localization> common = new ConcurrentHashMap<>();
     private final Map<String, InBuild> byBuild = new ConcurrentHashMap<>();
 
-    /** The texts of a build, and the editions that leave them alone. */
-    private record InBuild(OwnTexts own, Map<Language, Edition> editions) {}
+    /** The texts of a build, and the localizations that leave them alone. */
+    private record InBuild(OwnTexts own, Map<Language, Localization> localizations) {}
 
     public Languages(Builds builds) {
         this.builds = builds;
@@ -42,26 +42,27 @@ public final class Languages {
     }
 
     /** What answers of this request are read in. */
-    public Edition edition(Context ctx) {
+    public Localization localization(Context ctx) {
         Language language = Language.tagged(Cookies.brought(ctx, COOKIE))
                 .orElseGet(() -> Language.accepted(
                         Optional.ofNullable(ctx.header("Accept-Language")).orElse("")));
         if (language == Language.ENGLISH) {
-            return Edition.ENGLISH;
+            return Localization.ENGLISH;
         }
         return Optional.ofNullable(ctx.pathParamMap().get("build"))
                 .flatMap(id -> builds.shelf().build(id).map(build -> of(id, build, language)))
-                .orElseGet(() -> common.computeIfAbsent(language, other -> Edition.in(other, Set.of())));
+                .orElseGet(() -> common.computeIfAbsent(language, other -> Localization.in(other, Set.of())));
     }
 
-    private Edition of(String id, Build build, Language language) {
+    private Localization of(String id, Build build, Language language) {
         InBuild in = byBuild.computeIfAbsent(id, one -> new InBuild(new OwnTexts(), new ConcurrentHashMap<>()));
         if (in.own().seen() < build.size()) {
             in.own().book(builds.shelf().bookText(id));
             builds.shelf().name(id).ifPresent(in.own()::name);
             in.own().entries(build.entries());
         }
-        return in.editions()
-                .computeIfAbsent(language, other -> Edition.in(other, in.own().texts()));
+        return in.localizations()
+                .computeIfAbsent(
+                        language, other -> Localization.in(other, in.own().texts()));
     }
 }

@@ -1,12 +1,9 @@
 package gudgeon.bench.web.page;
 
+import gudgeon.bench.packed.Packed;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,20 +20,9 @@ public final class Light {
     public Light() {
         // put in whole, not imported: a sheet that another imports is asked for late, so that a dark page first flashes
         // light
-        String colours = garage();
+        String colours = Packed.text(GARAGE);
         sheets = Map.of("day", DAY, "garage", "@media screen {\n" + colours + "}\n");
         asTheDeviceSays = "@media screen and (prefers-color-scheme: dark) {\n" + colours + "}\n";
-    }
-
-    private static String garage() {
-        try (InputStream stream = Light.class.getResourceAsStream(GARAGE)) {
-            if (stream == null) {
-                throw new IllegalStateException(GARAGE + " is not on the class path");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 
     /** Opens its addresses. */

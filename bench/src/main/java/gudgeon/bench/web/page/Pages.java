@@ -3,7 +3,7 @@ package gudgeon.bench.web.page;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
@@ -30,12 +30,12 @@ public final class Pages {
         StringOutput output = new StringOutput(65_536);
         templates.render(template, Map.<String, Object>copyOf(values), output);
         ctx.attribute(SHOWN, true);
-        ctx.html(edition(ctx).page(output.toString()));
+        ctx.html(localization(ctx).page(output.toString()));
     }
 
     /** What the answer to a request is read in. */
-    public Edition edition(Context ctx) {
-        return languages.edition(ctx);
+    public Localization localization(Context ctx) {
+        return languages.localization(ctx);
     }
 
     /**
@@ -50,7 +50,7 @@ public final class Pages {
                     "state",
                     later ? "later" : "refused",
                     "sentences",
-                    List.of(edition(ctx).text(sentence)),
+                    List.of(localization(ctx).text(sentence)),
                     "seen",
                     0));
         } else {

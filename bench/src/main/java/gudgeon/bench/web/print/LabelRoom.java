@@ -119,7 +119,7 @@ public final class LabelRoom {
         if (asked instanceof LabelPages.Asked.Ready ready) {
             ctx.contentType("application/pdf")
                     .header("Content-Disposition", "inline; filename=\"bag-labels.pdf\"")
-                    .result(new LabelPrint(pdf.in(pages.edition(ctx))).of(ready.pages()));
+                    .result(new LabelPrint(pdf.in(pages.localization(ctx))).of(ready.pages()));
         } else if (asked instanceof LabelPages.Asked.Refused refused) {
             refuse(ctx, refused.sentences());
         }

@@ -75,7 +75,7 @@ public final class PrintRoom {
     }
 
     private Pdf in(Context ctx) {
-        return pdf.in(pages.edition(ctx));
+        return pdf.in(pages.localization(ctx));
     }
 
     private static Paper paper(Context ctx) {

@@ -56,7 +56,7 @@ public final class RecordRoom {
         Opened opened = builds.open(ctx, Tab.RECORD);
         Wish wish = new Wish(ctx.formParam("prices") != null, ctx.formParam("people") != null);
         Making.Kind kind = "page".equals(ctx.formParam("kind")) ? Making.Kind.PAGE : Making.Kind.PDF;
-        records.begin(opened.frame().id(), record(opened, wish), kind, pages.edition(ctx));
+        records.begin(opened.frame().id(), record(opened, wish), kind, pages.localization(ctx));
         ctx.redirect(opened.frame().self(), HttpStatus.SEE_OTHER);
     }
 

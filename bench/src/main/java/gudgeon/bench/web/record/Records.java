@@ -1,6 +1,6 @@
 package gudgeon.bench.web.record;
 
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.bench.print.record.Pictures;
@@ -44,16 +44,16 @@ final class Records {
         return Optional.ofNullable(makings.get(build));
     }
 
-    /** Begins a record for the readers of an edition, unless one of that build is under way. */
-    synchronized void begin(String build, BuildRecord record, Making.Kind kind, Edition edition) {
+    /** Begins a record in the language of a localization, unless one of that build is under way. */
+    synchronized void begin(String build, BuildRecord record, Making.Kind kind, Localization localization) {
         if (of(build).filter(Making::isUnderWay).isEmpty()) {
             of(build).flatMap(Making::file).ifPresent(Records::delete);
             makings.put(build, new Making(kind, record.wish(), record.entries().size(), 0, Optional.empty(), ""));
-            worker.execute(() -> make(build, record, kind, edition));
+            worker.execute(() -> make(build, record, kind, localization));
         }
     }
 
-    private void make(String build, BuildRecord record, Making.Kind kind, Edition edition) {
+    private void make(String build, BuildRecord record, Making.Kind kind, Localization localization) {
         Optional<Path> begun = Optional.empty();
         try {
             Path file = Files.createTempFile("gudgeon-record", "." + kind.ending());
@@ -61,9 +61,9 @@ final class Records {
             file.toFile().deleteOnExit();
             Progress progress = share -> makings.computeIfPresent(build, (id, making) -> making.at(share));
             if (kind == Making.Kind.PDF) {
-                new RecordPrint(pdf.in(edition)).write(record, pictures, paper, file, progress);
+                new RecordPrint(pdf.in(localization)).write(record, pictures, paper, file, progress);
             } else {
-                page.write(record, pictures, edition, file, progress);
+                page.write(record, pictures, localization, file, progress);
             }
             makings.computeIfPresent(build, (id, making) -> making.done(file));
         } catch (IOException | RuntimeException fault) {

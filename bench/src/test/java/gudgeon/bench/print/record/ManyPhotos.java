@@ -1,6 +1,6 @@
 package gudgeon.bench.print.record;
 
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.rebuild.record.BuildRecord;
@@ -31,6 +31,11 @@ final class ManyPhotos {
         new RecordPrint(new Pdf())
                 .write(record, hash -> Optional.of(jpeg.clone()), Paper.A4, Path.of(args[2]), Progress.NONE);
         new RecordPage()
-                .write(record, hash -> Optional.of(jpeg.clone()), Edition.ENGLISH, Path.of(args[3]), Progress.NONE);
+                .write(
+                        record,
+                        hash -> Optional.of(jpeg.clone()),
+                        Localization.ENGLISH,
+                        Path.of(args[3]),
+                        Progress.NONE);
     }
 }

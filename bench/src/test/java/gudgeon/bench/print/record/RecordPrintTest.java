@@ -3,7 +3,7 @@ package gudgeon.bench.print.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import gudgeon.bench.language.Edition;
+import gudgeon.bench.language.Localization;
 import gudgeon.bench.print.Paper;
 import gudgeon.bench.print.Pdf;
 import gudgeon.rebuild.book.BookReading;
@@ -165,7 +165,7 @@ class RecordPrintTest {
         Path file = folder.resolve("record.html");
         byte[] jpeg = picture(200);
         List<Double> progress = new ArrayList<>();
-        new RecordPage().write(record(3), hash -> Optional.of(jpeg), Edition.ENGLISH, file, progress::add);
+        new RecordPage().write(record(3), hash -> Optional.of(jpeg), Localization.ENGLISH, file, progress::add);
         String page = Files.readString(file);
         assertThat(page)
                 .contains("id=\"e2\"", "href=\"#e2\"", "data:image/jpeg;base64,", "view 2")

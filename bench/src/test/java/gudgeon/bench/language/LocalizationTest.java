@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-class EditionTest {
-    private final Edition german = Edition.in(Language.GERMAN, Set.of("Cover <b>\"left\"</b> & more"));
+class LocalizationTest {
+    private final Localization german = Localization.in(Language.GERMAN, Set.of("Cover <b>\"left\"</b> & more"));
 
     @Test
     void aPageIsTranslatedInItsTextsAndInWhatIsSpokenAndNowhereElse() {
@@ -49,7 +49,7 @@ class EditionTest {
     @Test
     void englishIsLeftAsItIs() {
         String page = "<p>Today & <b>more";
-        assertThat(Edition.ENGLISH.page(page)).isSameAs(page);
-        assertThat(Edition.in(Language.ENGLISH, Set.of()).text("Today")).isEqualTo("Today");
+        assertThat(Localization.ENGLISH.page(page)).isSameAs(page);
+        assertThat(Localization.in(Language.ENGLISH, Set.of()).text("Today")).isEqualTo("Today");
     }
 }

@@ -22,9 +22,9 @@ import org.jsoup.select.NodeTraversor;
 import org.jspecify.annotations.Nullable;
 
 /** Pages, sheets and sentences as a reader of one language gets them. */
-public final class Edition {
+public final class Localization {
     /** As the program writes them. */
-    public static final Edition ENGLISH = new Edition(Language.ENGLISH, Optional.empty());
+    public static final Localization ENGLISH = new Localization(Language.ENGLISH, Optional.empty());
 
     /** What a screen reader says of an element, and what a field shows while it is empty. */
     private static final List<String> SPOKEN = List.of(
@@ -46,10 +46,10 @@ public final class Edition {
     private final Optional<Translator> translator;
     private final String scriptWords;
 
-    private Edition(Language language, Optional<Translator> translator) {
+    private Localization(Language language, Optional<Translator> translator) {
         this.language = language;
         this.translator = translator;
-        scriptWords = PhraseBook.of(language).map(Edition::scriptWords).orElse("");
+        scriptWords = PhraseBook.of(language).map(Localization::scriptWords).orElse("");
     }
 
     private static String scriptWords(PhraseBook book) {
@@ -65,12 +65,12 @@ public final class Edition {
     }
 
     /**
-     * The edition in a language.
+     * The localization in a language.
      *
      * @param names texts that are not the program's to translate, such as the names in an engine book; it may grow
      */
-    public static Edition in(Language language, Set<String> names) {
-        return new Edition(language, PhraseBook.of(language).map(book -> new Translator(book, names)));
+    public static Localization in(Language language, Set<String> names) {
+        return new Localization(language, PhraseBook.of(language).map(book -> new Translator(book, names)));
     }
 
     /** Its language. */
