@@ -51,7 +51,10 @@ final class Phrase {
         int at = last && text.endsWith(next) ? text.length() - next.length() : text.indexOf(next, from);
         while (at >= from && ways.size() < MOST_WAYS) {
             int end = at + next.length();
-            if ((!last || end == text.length()) && !insideWord(text, from) && !insideWord(text, at)) {
+            if ((!last || end == text.length())
+                    && !insideWord(text, from)
+                    && !insideWord(text, at)
+                    && !insideNumber(text, at)) {
                 List<String> fills = new ArrayList<>(before);
                 fills.add(text.substring(from, at));
                 if (last) {
@@ -62,6 +65,15 @@ final class Phrase {
             }
             at = last ? -1 : text.indexOf(next, at + 1);
         }
+    }
+
+    /** Whether a stop or comma stands there as the sign before a number's decimals. */
+    private static boolean insideNumber(String text, int at) {
+        return at > 0
+                && at + 1 < text.length()
+                && ".,".indexOf(text.charAt(at)) >= 0
+                && Character.isDigit(text.charAt(at - 1))
+                && Character.isDigit(text.charAt(at + 1));
     }
 
     private static boolean insideWord(String text, int at) {

@@ -113,7 +113,12 @@ final class Translator {
         for (Variant variant : variants) {
             for (Phrase phrase : book.candidates(variant.text())) {
                 for (List<String> fills : phrase.fills(variant.text())) {
-                    best = better(best, filled(phrase, fills).map(one -> one.with(variant.back())));
+                    best = better(
+                            best,
+                            filled(phrase, fills)
+                                    .map(one -> one.with(variant.back()))
+                                    .map(one ->
+                                            Character.isUpperCase(text.charAt(0)) ? one.with(Variant::upper) : one));
                 }
             }
         }

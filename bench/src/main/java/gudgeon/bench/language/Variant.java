@@ -34,7 +34,8 @@ record Variant(String text, UnaryOperator<String> back) {
                         new Variant(text + ".", meaning -> begun.apply(meaning).replaceFirst("\\.$", "")));
     }
 
-    private static String upper(String text) {
+    /** With a capital at its beginning. */
+    static String upper(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 

@@ -23,6 +23,11 @@ class TranslatorTest {
         all.put("The {0} is {1} mm long.", "„{0}“ ist {1} mm lang.");
         all.put("The {0} is {1}.", "„{0}“: {1}.");
         all.put("{0} and {1}", "{0} und {1}");
+        all.put("Write {0}.", "{0} schreiben.");
+        all.put("They touch: {0}.{1}", "Sie berühren sich: {0}.{1}");
+        all.put("{0} at {1}", "{0} bei {1}");
+        all.put("{0} out", "{0} außen");
+        all.put("done", "fertig");
         all.put("{0} was to come before {1}", "vor {1} sollte {0} kommen");
         all.put("not measured", "nicht gemessen");
         all.put("not tightened again", "nicht nachgezogen");
@@ -36,7 +41,9 @@ class TranslatorTest {
             value = {
                 "The plug|Die Zündkerze",
                 "the plug.|die Zündkerze.",
-                "Take the plug out|die Zündkerze herausnehmen",
+                "Write the plug.|Die Zündkerze schreiben.",
+                "They touch: 0.4 mm at 350.7°, 20.2 mm out.Done|Sie berühren sich: 0,4 mm bei 350,7°, 20,2 mm außen.Fertig",
+                "Take the plug out|Die Zündkerze herausnehmen",
                 "Take Left case half out.|Left case half herausnehmen.",
                 "The Left case half is 12.5 mm long.|„Left case half“ ist 12,5 mm lang.",
                 "The Left case half is not measured.|„Left case half“: nicht gemessen.",
@@ -44,7 +51,7 @@ class TranslatorTest {
                 "the plug was to come before Left case half|vor Left case half sollte die Zündkerze kommen",
                 "not measured, not tightened again|nicht gemessen, nicht nachgezogen",
                 "Take the plug out. What stops it by hand breaks it when it runs.|"
-                        + "die Zündkerze herausnehmen. Was von Hand bremst, bricht im Lauf.",
+                        + "Die Zündkerze herausnehmen. Was von Hand bremst, bricht im Lauf.",
                 "not measured (the plug)|nicht gemessen (die Zündkerze)",
                 "12.5 mm|12,5 mm",
                 "39.25 × 1.5 mm|39,25 × 1,5 mm"
