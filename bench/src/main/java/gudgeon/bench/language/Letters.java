@@ -11,7 +11,13 @@ final class Letters {
     private Letters() {}
 
     static int count(String text) {
-        return (int) text.chars().filter(Character::isLetter).count();
+        int letters = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isLetter(text.charAt(i))) {
+                letters++;
+            }
+        }
+        return letters;
     }
 
     /** Its words of two letters or more. */

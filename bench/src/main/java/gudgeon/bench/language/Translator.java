@@ -1,5 +1,6 @@
 package gudgeon.bench.language;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,8 @@ final class Translator {
             Pattern.compile("(?<=^[\\d.,]{1,6}) "),
             Pattern.compile(" (?=" + Numbers.NUMBER + "(?: ?" + Numbers.UNIT + ")?[.,;]?$)"),
             Pattern.compile(" (?=[–−·=→|×])|(?<=[–−·=→|×]) "));
+
+    private static final Pattern SPACES = Pattern.compile("[\\s\u00a0]+");
     /** Signs that stand before or after a piece and are no part of its phrase. */
     private static final Pattern BARE = Pattern.compile("^([(\\['‘,]* ?)(.*?)([)\\],:;.'’]*)$", Pattern.DOTALL);
 
@@ -71,7 +74,7 @@ final class Translator {
             return new Rendering(text, 0);
         }
         int at = text.indexOf(core);
-        return rendered(core.replaceAll("[\\s\u00a0]+", " "))
+        return rendered(SPACES.matcher(core).replaceAll(" "))
                 .with(found -> text.substring(0, at) + found + text.substring(at + core.length()));
     }
 
@@ -111,57 +114,79 @@ final class Translator {
         }
         Rendering best = new Rendering(text, 0);
         for (Variant variant : variants) {
-            for (Phrase phrase : book.candidates(variant.text())) {
-                for (List<String> fills : phrase.fills(variant.text())) {
-                    best = better(
-                            best,
-                            filled(phrase, fills)
-                                    .map(one -> one.with(variant.back()))
-                                    .map(one ->
-                                            Character.isUpperCase(text.charAt(0)) ? one.with(Variant::upper) : one));
-                }
-            }
+            best = phrased(variant, Character.isUpperCase(text.charAt(0)), best, letters);
         }
         for (Pattern joint : JOINTS) {
             if (best.known() == letters) {
                 return best;
             }
-            best = better(best, parts(text, joint));
+            best = better(best, parts(text, joint, letters, best.known()));
         }
         return better(best, withoutSigns(text));
+    }
+
+    /** A variant of a text by the phrase with blanks that explains the most of its letters, if it is more than the best so far. */
+    private Rendering phrased(Variant variant, boolean upper, Rendering before, int letters) {
+        Rendering best = before;
+        for (Phrase phrase : book.candidates(variant.text())) {
+            for (List<String> fills : phrase.fills(variant.text())) {
+                if (best.known() == letters) {
+                    return best;
+                }
+                best = better(
+                        best,
+                        filled(phrase, fills, best.known())
+                                .map(one -> one.with(variant.back()))
+                                .map(one -> upper ? one.with(Variant::upper) : one));
+            }
+        }
+        return best;
     }
 
     private static Rendering better(Rendering best, Optional<Rendering> other) {
         return other.filter(one -> one.known() > best.known()).orElse(best);
     }
 
-    private Optional<Rendering> filled(Phrase phrase, List<String> fills) {
-        List<Rendering> rendered = fills.stream().map(fill -> inside(fill)).toList();
-        int known = rendered.stream().mapToInt(Rendering::known).sum();
-        int letters = fills.stream().mapToInt(Letters::count).sum();
-        return known == letters || phrase.letters() >= TELLING
-                ? Optional.of(new Rendering(
-                        phrase.filled(rendered.stream().map(Rendering::text).toList()), known + phrase.letters()))
-                : Optional.empty();
+    /** A phrase with its blanks filled; nothing if it says too little to be told by, or explains no more letters than are to be beaten. */
+    private Optional<Rendering> filled(Phrase phrase, List<String> fills, int toBeat) {
+        boolean telling = phrase.letters() >= TELLING;
+        int unknown = 0;
+        int letters = phrase.letters() + fills.stream().mapToInt(Letters::count).sum();
+        List<String> rendered = new ArrayList<>();
+        for (String fill : fills) {
+            Rendering one = inside(fill);
+            unknown += Letters.count(fill) - one.known();
+            if (letters - unknown <= toBeat || (unknown > 0 && !telling)) {
+                return Optional.empty();
+            }
+            rendered.add(one.text());
+        }
+        return Optional.of(new Rendering(phrase.filled(rendered), letters - unknown));
     }
 
-    /** The text taken apart at its joints; nothing if it has none. */
-    private Optional<Rendering> parts(String text, Pattern joint) {
+    /** The text taken apart at its joints; nothing if it has none, or if that explains no more letters than are to be beaten. */
+    private Optional<Rendering> parts(String text, Pattern joint, int letters, int toBeat) {
         Matcher cut = joint.matcher(text);
         StringBuilder all = new StringBuilder();
-        int known = 0;
+        int unknown = 0;
         int from = 0;
         while (cut.find()) {
-            Rendering part = bare(text.substring(from, cut.start()));
+            String piece = text.substring(from, cut.start());
+            Rendering part = bare(piece);
             all.append(part.text()).append(cut.group());
-            known += part.known();
+            unknown += Letters.count(piece) - part.known();
+            if (letters - unknown <= toBeat) {
+                return Optional.empty();
+            }
             from = cut.end();
         }
         if (from == 0) {
             return Optional.empty();
         }
-        Rendering last = bare(text.substring(from));
-        return Optional.of(new Rendering(all.append(last.text()).toString(), known + last.known()));
+        String piece = text.substring(from);
+        Rendering last = bare(piece);
+        return Optional.of(new Rendering(
+                all.append(last.text()).toString(), letters - unknown - Letters.count(piece) + last.known()));
     }
 
     /** A piece as it is, or without the signs at its ends where that explains more. */

@@ -2,7 +2,6 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Rule;
 import gudgeon.rebuild.build.Build;
 import gudgeon.rebuild.journal.Entry;
 import gudgeon.rebuild.journal.Fact;
@@ -186,7 +185,7 @@ class MeasurePadTest {
                 List.of("/measure", "/measure?of=barrel", WALK, "/measure/instruments", "/measure/type?of=barrel")) {
             open(page);
             browser.driver.executeScript("document.querySelectorAll('details').forEach(d => d.open = true)");
-            List<Rule> violations = browser.violations();
+            List<String> violations = browser.violations();
             assertThat(violations).as("%s: %s", page, violations).isEmpty();
             assertThat(browser.driver.executeScript(
                             "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))

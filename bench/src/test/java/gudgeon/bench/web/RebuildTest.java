@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
@@ -50,9 +49,9 @@ class RebuildTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"360, 740", "1366, 768"})
-    void isTakenFromStripDownToAFaultUndoneAndGoesOnElsewhere(int width, int height) {
-        browser.screen(width, height, "light");
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
+    void isTakenFromStripDownToAFaultUndoneAndGoesOnElsewhere(int width, int height, String scheme) {
+        browser.screen(width, height, scheme);
         second.screen(1366, 768, "light");
         startFromTheFirstArchetype();
         stripTenParts();

@@ -2,7 +2,6 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.results.Rule;
 import gudgeon.rebuild.build.Build;
 import gudgeon.store.shelf.Shelf;
 import java.net.URI;
@@ -74,7 +73,7 @@ final class Visit {
 
     /** Holds the open page against the rules for screen readers, and against its width. */
     void sound(String page) {
-        List<Rule> violations = browser.violations();
+        List<String> violations = browser.violations();
         assertThat(violations).as("%s: %s", page, violations).isEmpty();
         assertThat(browser.driver.executeScript(
                         "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
