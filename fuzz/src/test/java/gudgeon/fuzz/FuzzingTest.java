@@ -18,12 +18,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Every reader, first over all inputs kept for it, then fuzzed from them for a few seconds, or with {@code -Dgudgeon.long=true} for
  * minutes, which also writes the table of docs/fuzzing.md. An input that breaks a promise is kept under target/fuzz; moved into the
  * reader's folder of the corpus it is tried in every build from then on.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class FuzzingTest {
     private static final boolean LONG = Boolean.getBoolean("gudgeon.long");
     private static final Duration LONG_RUN = Duration.ofSeconds(Long.getLong("gudgeon.fuzz.seconds", 180));

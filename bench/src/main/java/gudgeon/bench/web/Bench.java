@@ -24,6 +24,7 @@ import gudgeon.bench.web.measure.PaperRoom;
 import gudgeon.bench.web.measure.WalkRoom;
 import gudgeon.bench.web.options.OptionsRoom;
 import gudgeon.bench.web.order.OrderRoom;
+import gudgeon.bench.web.page.Assets;
 import gudgeon.bench.web.page.Builds;
 import gudgeon.bench.web.page.Languages;
 import gudgeon.bench.web.page.Light;
@@ -140,9 +141,10 @@ public final class Bench implements AutoCloseable {
     private static void configure(JavalinConfig config, Builds builds, List<NamedBook> books, Reach reach) {
         config.startup.showJavalinBanner = false;
         config.staticFiles.add(files -> {
-            files.hostedPath = "/assets";
+            files.hostedPath = Assets.FOLDER;
             files.directory = "/gudgeon/bench/web/assets";
             files.location = Location.CLASSPATH;
+            files.headers = Map.of("Cache-Control", Assets.KEPT);
         });
         config.http.maxRequestSize = Safeguards.LARGEST_WITH_FILE;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));

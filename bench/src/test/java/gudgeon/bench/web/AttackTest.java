@@ -2,6 +2,7 @@ package gudgeon.bench.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import gudgeon.bench.web.page.Assets;
 import gudgeon.rebuild.book.BookReading;
 import gudgeon.rebuild.book.EngineBookReader;
 import gudgeon.store.photo.Photos;
@@ -54,27 +55,28 @@ class AttackTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "/assets/../secret.txt",
-                "/assets/..%2f..%2fsimplelogger.properties",
-                "/assets/%2e%2e/%2e%2e/simplelogger.properties",
-                "/assets/..;/..;/simplelogger.properties",
-                "/assets/..\\..\\simplelogger.properties",
-                "/assets//../../../../../simplelogger.properties",
-                "/assets/%00/../x",
+                "ASSETS/../secret.txt",
+                "ASSETS/..%2f..%2fsimplelogger.properties",
+                "ASSETS/%2e%2e/%2e%2e/simplelogger.properties",
+                "ASSETS/..;/..;/simplelogger.properties",
+                "ASSETS/..\\..\\simplelogger.properties",
+                "ASSETS//../../../../../simplelogger.properties",
+                "ASSETS/%00/../x",
                 "/three/..%2f..%2f..%2fpom.xml",
                 "/three/%2e%2e%2fthree.js",
                 "/builds/..%2f..%2fsecret.txt/photos/x",
                 "/builds/x/photos/..%2f..%2f..%2fsecret.txt"
             })
     void noAddressLeadsOutOfAFolder(String path) throws IOException {
-        assertThat(asked("GET " + path))
+        assertThat(asked("GET " + path.replace("ASSETS", Assets.FOLDER)))
                 .matches(Pattern.compile("HTTP/1.1 4\\d\\d.*", Pattern.DOTALL))
                 .doesNotContain("not for pages", "simpleLogger.", "<project", "\tat ");
     }
 
     @Test
     void everyAnswerTellsTheBrowserWhatNotToDo() throws Exception {
-        for (String path : List.of("/", "/marks", "/assets/page.css", "/assets/queue.js", "/nowhere", "/light.css")) {
+        for (String path :
+                List.of("/", "/marks", Assets.at("page.css"), Assets.at("queue.js"), "/nowhere", "/light.css")) {
             HttpHeaders head = HttpClient.newHttpClient()
                     .send(
                             HttpRequest.newBuilder(bench.address().resolve(path))

@@ -3,6 +3,7 @@ package gudgeon.bench.web;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import gudgeon.bench.web.page.Assets;
 import gudgeon.rebuild.journal.Fact;
 import gudgeon.rebuild.journal.Found;
 import gudgeon.store.certificate.WorkshopCertificate;
@@ -95,7 +96,7 @@ class OnTheNetworkTest {
                     .contains("Enter the code")
                     .doesNotContain("Tarn 98", "piston", "aria-label=\"Pages of this build\"");
         }
-        assertThat(stranger.get("/assets/page.css").statusCode()).isEqualTo(200);
+        assertThat(stranger.get(Assets.at("page.css")).statusCode()).isEqualTo(200);
         HttpResponse<String> told = stranger.post("/builds/" + build + "/entries", "type", "noted", "text", "in?");
         assertThat(told.statusCode()).isEqualTo(401);
         assertThat(workshop.shelf.build(build).orElseThrow().size()).isEqualTo(1);
@@ -226,7 +227,7 @@ class OnTheNetworkTest {
     }
 
     private static String burst(URI server) throws IOException {
-        String one = "GET /assets/mark.svg HTTP/1.1\r\nHost: " + server.getAuthority() + "\r\n";
+        String one = "GET " + Assets.at("mark.svg") + " HTTP/1.1\r\nHost: " + server.getAuthority() + "\r\n";
         return Elsewhere.asked(server, (one + "\r\n").repeat(200) + one + "Connection: close\r\n\r\n");
     }
 

@@ -39,7 +39,6 @@ class PlantedMarkupTest {
     /** Texts that no page shows, with where they are read instead. */
     private static final Map<String, String> NEVER_SHOWN = Map.of(
             "book.engine.note", "the printed record and the printed sheet",
-            "book.joints.note", "the printed sheet",
             "book.pistons.note", "the book itself",
             "book.positions.bearing", "only a bearing number that is one takes part, in what to buy");
 

@@ -55,12 +55,16 @@ final class Visit {
     }
 
     WebElement button(String selector, String word) {
-        WebElement button = browser.driver.findElements(By.cssSelector(selector + " button")).stream()
-                .filter(each -> each.isDisplayed() && each.getText().contains(word))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("no button '" + word + "' on " + browser.driver.getCurrentUrl()));
-        browser.driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-        return button;
+        Object button = browser.driver.executeScript("""
+                const [where, word] = arguments;
+                const button = [...document.querySelectorAll(where)].find(each => each.checkVisibility() && each.innerText.includes(word));
+                button?.scrollIntoView({block: 'center'});
+                return button;
+                """, selector + " button", word);
+        if (button instanceof WebElement found) {
+            return found;
+        }
+        throw new AssertionError("no button '" + word + "' on " + browser.driver.getCurrentUrl());
     }
 
     void unfold(String summary) {

@@ -73,7 +73,7 @@ class WaitingTicksTest {
             person.open("/strip");
             browser.driver.executeAsyncScript("""
                     const [button, done] = arguments;
-                    Promise.all(Array.from({length: 150}, () => fetch('/assets/mark.svg', {cache: 'reload'}))).then(() => {
+                    Promise.all(Array.from({length: 150}, () => fetch(document.querySelector('link[rel=icon]').href, {cache: 'reload'}))).then(() => {
                         button.click();
                         done();
                     });

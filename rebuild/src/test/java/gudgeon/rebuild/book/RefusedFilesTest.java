@@ -109,7 +109,7 @@ class RefusedFilesTest {
                 .allSatisfy(fault -> assertThat(fault.sentence()).doesNotContain("null"));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 150)
     void aBookWithAnyDamageIsReadOrRefused(@ForAll("damage") String damage, @ForAll int where, @ForAll byte cut) {
         String tarn = Books.tarn();
         int at = Math.floorMod(where, tarn.length());

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Photos that are gone or damaged, and an import that is killed midway: the archive is the way back. */
 class PhotoFaultsTest {
     private static final int PHOTOS = 12;
-    private static final int KILLS = LongRun.of(4, 100);
+    private static final int KILLS = LongRun.of(3, 100);
 
     @TempDir
     Path folder;
@@ -65,7 +65,7 @@ class PhotoFaultsTest {
     }
 
     private static byte[] picture(int seed) throws IOException {
-        BufferedImage image = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(200, 150, BufferedImage.TYPE_INT_RGB);
         Random random = new Random(seed);
         for (int y = 0; y < image.getHeight(); y++) {
             for (int x = 0; x < image.getWidth(); x++) {

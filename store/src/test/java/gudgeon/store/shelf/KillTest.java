@@ -33,8 +33,8 @@ import org.junit.jupiter.api.io.TempDir;
  * acknowledged may be lost, every photo that the journal names is there, and every backup under its name is whole.
  */
 class KillTest {
-    private static final int FOLDERS = 5;
-    private static final int KILLS_EACH = LongRun.of(5, 200);
+    private static final int FOLDERS = LongRun.of(4, 5);
+    private static final int KILLS_EACH = LongRun.of(3, 200);
     private static final int AT_ONCE = 2;
     private static final int LONGEST_LIFE_MICROS = 60_000;
 
