@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
@@ -30,6 +31,12 @@ record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> fo
     /** Starting, and putting the fuzzer's counters into the code, takes this at most. */
     private static final Duration START = Duration.ofMinutes(3);
 
+    /** What a short run is led by: putting counters into all code takes longer than the run itself. */
+    private static final String COUNTED_SHORTLY = "gudgeon.mechanics.**:gudgeon.store.photo.**:com.drew.**";
+
+    /** Inputs that a short run starts from. */
+    private static final int FEW = 4;
+
     private static final Pattern DONE = Pattern.compile("Done (\\d+) runs in (\\d+) second");
     private static final Pattern EDGES = Pattern.compile("cov: (\\d+)");
     private static final int SHOWN = 4000;
@@ -40,15 +47,22 @@ record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> fo
         found = List.copyOf(found);
     }
 
-    /** Fuzzes a reader for so long, from the inputs kept for it. */
-    static Fuzzing of(Reader reader, Duration time) throws IOException, InterruptedException {
+    /**
+     * Fuzzes a reader for so long.
+     *
+     * @param whole whether it starts from all inputs kept for it and is led by all code that they reach; else from the shortest and by
+     *     less code
+     */
+    static Fuzzing of(Reader reader, Duration time, boolean whole) throws IOException, InterruptedException {
         Path work = Files.createDirectories(Path.of("target", "fuzz", reader.word()));
         Path grown = Files.createDirectories(work.resolve("grown"));
         Path broke = work.resolve("broke");
         Scratch.remove(Files.createDirectories(broke));
         Files.createDirectories(broke);
         Path log = work.resolve("log.txt");
-        Process fuzzer = new ProcessBuilder(command(reader, time, grown, broke))
+        Path begun = whole ? reader.corpus() : shortest(reader, work.resolve("begun"));
+        Process fuzzer = new ProcessBuilder(
+                        command(reader, time, whole ? COUNTED : COUNTED_SHORTLY, grown, broke, begun))
                 .redirectErrorStream(true)
                 .redirectOutput(log.toFile())
                 .start();
@@ -58,7 +72,23 @@ record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> fo
         return read(reader, Files.readString(log, StandardCharsets.ISO_8859_1), broke);
     }
 
-    private static List<String> command(Reader reader, Duration time, Path grown, Path broke) {
+    private static Path shortest(Reader reader, Path folder) throws IOException {
+        Scratch.remove(Files.createDirectories(folder));
+        Files.createDirectories(folder);
+        try (Stream<Path> kept = Files.list(reader.corpus())) {
+            List<Path> few = kept.sorted(
+                            Comparator.comparingLong(file -> file.toFile().length()))
+                    .limit(FEW)
+                    .toList();
+            for (Path one : few) {
+                Files.copy(one, folder.resolve(one.getFileName()));
+            }
+        }
+        return folder;
+    }
+
+    private static List<String> command(
+            Reader reader, Duration time, String counted, Path grown, Path broke, Path begun) {
         return List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 MEMORY,
@@ -69,7 +99,7 @@ record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> fo
                 System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
                 "com.code_intelligence.jazzer.Jazzer",
                 "--target_class=" + reader.target(),
-                "--instrumentation_includes=" + COUNTED,
+                "--instrumentation_includes=" + counted,
                 "--instrumentation_excludes=gudgeon.fuzz.**",
                 "--reproducer_path=" + broke,
                 "-max_total_time=" + time.toSeconds(),
@@ -77,7 +107,7 @@ record Fuzzing(Reader reader, long runs, long seconds, long edges, List<Path> fo
                 "-max_len=" + reader.longest(),
                 "-artifact_prefix=" + broke + "/",
                 grown.toString(),
-                reader.corpus().toString());
+                begun.toString());
     }
 
     private static Fuzzing read(Reader reader, String log, Path broke) throws IOException {
