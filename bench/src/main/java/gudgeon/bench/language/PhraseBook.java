@@ -80,7 +80,11 @@ final class PhraseBook {
 
     /** What its file says of each phrase. */
     static Map<String, String> meanings(Language language) {
-        String text = Packed.text("/gudgeon/bench/language/" + language.tag() + ".yaml");
+        return meaningsIn(Packed.text("/gudgeon/bench/language/" + language.tag() + ".yaml"));
+    }
+
+    /** What the text of such a file says of each phrase. */
+    static Map<String, String> meaningsIn(String text) {
         LoadSettings settings =
                 LoadSettings.builder().setCodePointLimit(text.length()).build();
         Map<String, String> meanings = new LinkedHashMap<>();

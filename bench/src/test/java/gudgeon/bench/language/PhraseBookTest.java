@@ -16,6 +16,8 @@ import org.junit.jupiter.api.Test;
 /** The German book of phrases against the program's own sources. */
 class PhraseBookTest {
     private static final Path ROOT = Path.of("..");
+    private static final Path BOOK = Path.of("src/main/resources/gudgeon/bench/language/de.yaml");
+    private static final String PUT_TOGETHER = "# put together while the program runs";
     /** What the terminal and the drills say is in English. */
     private static final List<String> TERMINAL =
             List.of("/bench/cli/", "/rebuild/drill/", "/store/drill/", "/bench/language/");
@@ -52,6 +54,18 @@ class PhraseBookTest {
         assertThat(lacking)
                 .as("texts that %s.yaml lacks", Language.GERMAN.tag())
                 .isEmpty();
+    }
+
+    /** A phrase whose text was changed or taken away would else stay for ever. */
+    @Test
+    void everyPhraseIsATextOfTheProgramOrSaysThatItIsPutTogether() throws IOException {
+        String book = Files.readString(BOOK);
+        int from = book.indexOf(PUT_TOGETHER);
+        assertThat(from).as("the part under '%s'", PUT_TOGETHER).isPositive();
+        Set<String> unused =
+                new TreeSet<>(PhraseBook.meaningsIn(book.substring(0, from)).keySet());
+        unused.removeAll(texts());
+        assertThat(unused).as("phrases that no source has").isEmpty();
     }
 
     @Test

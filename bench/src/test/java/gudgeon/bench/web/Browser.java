@@ -36,7 +36,7 @@ final class Browser implements AutoCloseable {
     private static final String RULES = rules();
 
     private static final List<String> MORE_ROWS =
-            List.of("li:nth-child(n+9)", "tr:nth-child(n+9)", "option:nth-child(n+9)");
+            List.of("li:nth-child(n+6)", "tr:nth-child(n+6)", "option:nth-child(n+6)");
 
     /** Browsers without an owner: starting one takes seconds, so they are handed on from test to test and end with the process. */
     private static final Deque<ChromeDriver> IDLE = new ConcurrentLinkedDeque<>();

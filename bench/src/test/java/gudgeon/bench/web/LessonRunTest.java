@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.io.FileHandler;
 
@@ -39,7 +39,7 @@ class LessonRunTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void acceptedLeftOutAndHandedOn(int width, int height, String scheme) throws Exception {
         Browser browser = new Browser();
         try (Shelf shelf = Shelf.open(folder)) {

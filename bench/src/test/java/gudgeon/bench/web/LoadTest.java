@@ -48,7 +48,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class LoadTest {
     private static final int DEVICES = 50;
-    private static final int SECONDS = LongRun.of(12, 3_600);
+    private static final int SECONDS = LongRun.of(8, 3_600);
     private static final int BUILDS = LongRun.of(40, 1_000);
     private static final int ENTRIES = LongRun.of(600, 20_000);
     private static final int PHOTOS = LongRun.of(10, 2_000);

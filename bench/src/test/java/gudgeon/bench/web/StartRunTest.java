@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.io.FileHandler;
 
@@ -22,7 +22,7 @@ class StartRunTest {
     Path folder;
 
     @ParameterizedTest
-    @CsvSource({"360, 740, dark", "1366, 768, light"})
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void tickedSignedAndRun(int width, int height, String scheme) throws Exception {
         Browser browser = new Browser();
         try (Shelf shelf = Shelf.open(folder)) {
