@@ -33,7 +33,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 @Execution(ExecutionMode.CONCURRENT)
 class FuzzingTest {
     private static final boolean LONG = Boolean.getBoolean("gudgeon.long");
-    private static final Duration RUN = Duration.ofSeconds(Long.getLong("gudgeon.fuzz.seconds", LONG ? 180 : 8));
+    private static final Duration RUN = Duration.ofSeconds(Long.getLong("gudgeon.fuzz.seconds", LONG ? 180 : 5));
     private static final int AT_ONCE = LONG ? 1 : 2;
     private static final Duration HANG = Duration.ofSeconds(60);
     private static final List<Reader> ALL = List.of(Reader.values());

@@ -171,7 +171,7 @@ class MeasurePadTest {
     }
 
     @ParameterizedTest
-    @MethodSource("gudgeon.bench.web.Screens#ofAPage")
+    @MethodSource("gudgeon.bench.web.Screens#ofARun")
     void theSheetWithItsWorkingsIsSoundForScreenReaders(int width, int height, String scheme) {
         int n = 0;
         for (String at :

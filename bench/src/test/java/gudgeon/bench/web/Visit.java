@@ -79,11 +79,6 @@ final class Visit {
     void sound(String page) {
         List<String> violations = browser.violations();
         assertThat(violations).as("%s: %s", page, violations).isEmpty();
-        fits(page);
-    }
-
-    /** Holds the open page against its width. */
-    void fits(String page) {
         assertThat(browser.driver.executeScript(
                         "return document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                 .as("%s needs no scrolling sideways", page)

@@ -15,7 +15,7 @@ import java.util.List;
  * Makes a build of what the database keeps of it, once that is proved to be what was written: a size with one bit flipped would
  * else be believed.
  */
-record Folding(Journals journals, String id) {
+record Folding(Journals journals, String id, ReadBooks books) {
     /**
      * The build.
      *
@@ -42,7 +42,7 @@ record Folding(Journals journals, String id) {
 
     private EngineBook book(List<Entry> entries) {
         String text = bookText(entries);
-        if (new EngineBookReader().read(text) instanceof BookReading.Read read) {
+        if (books.of(bookOf(entries), text) instanceof BookReading.Read read) {
             return read.book();
         }
         throw new ShelfFault("The engine book of build " + id + " can't be used any more:\n"

@@ -37,6 +37,7 @@ public final class Shelf implements AutoCloseable {
     private final DailyBackup daily;
     private final Listing listing;
     private final FoldedBuilds folded = new FoldedBuilds();
+    private final ReadBooks books = new ReadBooks();
     /** Of all builds together. */
     private long entries;
 
@@ -165,7 +166,7 @@ public final class Shelf implements AutoCloseable {
 
     private synchronized Optional<Build> fold(String id) {
         return database.read(journals -> journals.build(id).map(row -> {
-            Build build = new Folding(journals, id).build(row);
+            Build build = new Folding(journals, id, books).build(row);
             folded.put(id, build);
             return build;
         }));
@@ -178,7 +179,7 @@ public final class Shelf implements AutoCloseable {
      */
     public synchronized String bookText(String id) {
         Build build = build(id).orElseThrow(() -> new ShelfFault(unknown(id)));
-        return database.read(journals -> new Folding(journals, id).bookText(build.entries()));
+        return database.read(journals -> new Folding(journals, id, books).bookText(build.entries()));
     }
 
     /** The text of an engine book by its content hash, if it is on the shelf. */
