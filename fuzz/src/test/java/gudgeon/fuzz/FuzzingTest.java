@@ -86,14 +86,16 @@ class FuzzingTest {
             runs.add(done.get());
         }
         hands.shutdown();
-        assertThat(runs).allSatisfy(run -> {
+        for (Fuzzing run : runs) {
             assertThat(run.found())
                     .as(
                             "inputs that break a promise of the reader of the %s. %s",
                             run.reader().words(), run.said())
                     .isEmpty();
-            assertThat(run.runs()).as(run.said()).isPositive();
-        });
+            assertThat(run.runs())
+                    .as(run.said())
+                    .isGreaterThan(kept(run.reader()).size());
+        }
         if (LONG) {
             FuzzTable.write(runs);
         }
